@@ -1,0 +1,71 @@
+import { quantityTable } from '../../data/quantities.js';
+import type { Calculation, Input } from '../core/calculation.js';
+import { isUnit, toSI, type UnitRow, unitNamed } from '../core/quantity/units.js';
+import type { Given, GivenValue } from '../core/run.js';
+
+/** What a structured call's inputs came to: values, inputs whose unit leaves open what is meant, and sentences about the rest. */
+export interface ReadInputs {
+  readonly given: Given;
+  readonly ask: readonly string[];
+  readonly problems: readonly string[];
+}
+
+/** The unit of a bare number: metric, as the catalogue lists it. */
+export function catalogueUnit(input: Input & { kind: 'quantity' }): UnitRow {
+  return unitNamed(input.units?.metric ?? quantityTable[input.quantity].metric);
+}
+
+/**
+ * Reads the inputs of a structured call: a text with its unit, a bare number in the catalogue's unit, or
+ * `{"value": 64, "unit": "degF"}`.
+ * @param readText turns a text into a value of that input, or a sentence about what is wrong with it
+ */
+export function readInputs(
+  calculation: Calculation,
+  inputs: Readonly<Record<string, unknown>>,
+  readText: (id: string, input: Input, text: string) => GivenValue | string,
+): ReadInputs {
+  const given: Record<string, GivenValue> = {};
+  const ask: string[] = [];
+  const problems: string[] = [];
+  for (const [id, raw] of Object.entries(inputs)) {
+    const input = calculation.inputs[id];
+    if (!input) {
+      problems.push(`${calculation.id} has no input ${id}. It takes: ${Object.keys(calculation.inputs).join(', ')}.`);
+      continue;
+    }
+    const { value, unit } =
+      typeof raw === 'object' && raw !== null && 'value' in raw
+        ? (raw as { value: unknown; unit?: unknown })
+        : { value: raw, unit: undefined };
+    if (input.kind !== 'quantity') {
+      given[id] = { text: typeof value === 'string' ? value : JSON.stringify(value), from: 'message' };
+    } else if (typeof value === 'number') {
+      const read = numberOf(input, value, unit);
+      if (read === 'ask') ask.push(id);
+      else if (typeof read === 'string') problems.push(read);
+      else given[id] = read;
+    } else {
+      const read = readText(id, input, String(value));
+      if (typeof read === 'string') problems.push(read);
+      else given[id] = read;
+    }
+  }
+  return { given, ask, problems };
+}
+
+function numberOf(input: Input & { kind: 'quantity' }, value: number, unit: unknown): GivenValue | string {
+  const own = catalogueUnit(input);
+  const plain = unit === undefined || unit === null || unit === '1';
+  if (plain) return { si: toSI(value, own), unit: own.id, from: 'message' };
+  if (typeof unit !== 'string' || !isUnit(unit)) return 'ask';
+  const row = unitNamed(unit);
+  const plainKinds =
+    row.quantities.some((name) => quantityTable[name].si === '1') && quantityTable[input.quantity].si === '1';
+  const difference = input.quantity === 'temperature difference' && row.quantities.includes('temperature');
+  if (difference) return { si: value * row.factor, unit: `${row.id}_difference`, from: 'message' };
+  if (!row.quantities.includes(input.quantity) && !plainKinds) {
+    return `The ${input.name} is a ${input.quantity}; ${row.shown || row.id} is a unit of ${row.quantities[0]}. ${quantityTable[input.quantity].example} would be right.`;
+  }
+  return { si: toSI(value, row), unit: row.id, from: 'message' };
+}

@@ -1,0 +1,226 @@
+import { quantityTable } from '../../data/quantities.js';
+import type { Calculation, Sentence } from './calculation.js';
+import { holds } from './condition.js';
+import { PLACE, siUnitOf } from './define.js';
+import { printFormula } from './formula.js';
+import { functions } from './functions.js';
+import { clockText } from './quantity/clock-text.js';
+import { fromSI, unitNamed } from './quantity/units.js';
+import type { ReplyInput, ReplyResult, ReplyStep } from './reply.js';
+import type { Outcome, UsedInput, WorkedResult, WorkedStep } from './run.js';
+import { showStep, unitText } from './show-step.js';
+import { digits, displayed, type Preferences, show, showBoth, showInput, type ValueFormat } from './show-value.js';
+
+type Answered = Outcome & { kind: 'answer' };
+
+export interface Answer {
+  readonly headline: string;
+  readonly inputs: readonly ReplyInput[];
+  readonly steps: readonly ReplyStep[];
+  readonly results: readonly ReplyResult[];
+  readonly cautions: readonly { readonly level: 'stop' | 'caution' | 'note'; readonly text: string }[];
+  readonly sources: readonly string[];
+}
+
+/** An outcome worded in a member's units. */
+export function answerIn(outcome: Answered, preferences: Preferences): Answer {
+  const say = (sentence: Sentence) => fillIn(sentence.text, outcome, preferences);
+  const headline = outcome.calculation.headline.find(({ when }) => holds(when, outcome.at, functions));
+  return {
+    headline: headline ? say(headline) : outcome.calculation.title,
+    inputs: outcome.inputs.map((used) => inputIn(used, preferences)),
+    steps: outcome.steps.map((worked) => stepIn(worked, outcome, preferences)),
+    results: outcome.results.map((worked) => resultIn(worked, preferences)),
+    cautions: outcome.cautions.map((entry) => ({ level: entry.level, text: say(entry) })),
+    sources: outcome.sources,
+  };
+}
+
+export function inputIn(used: UsedInput, preferences: Preferences): ReplyInput {
+  const { id, name, from, input, si, text } = used;
+  const si_unit = used.siUnit ?? '1';
+  if (si !== undefined && input?.kind === 'quantity') {
+    const shown = showInput(si, input, used.unit, preferences);
+    const spread =
+      used.low === undefined || used.high === undefined
+        ? {}
+        : { low: fromSI(used.low, shown.unit), high: fromSI(used.high, shown.unit) };
+    const difference = input.quantity === 'temperature difference' ? { difference: true } : {};
+    return {
+      id,
+      name,
+      value: Number(shown.value),
+      unit: shown.unit.shown,
+      si,
+      si_unit,
+      from,
+      shown: shown.text,
+      ...difference,
+      ...spread,
+    };
+  }
+  if (si !== undefined && text === undefined) {
+    const unit = unitText(si_unit);
+    return { id, name, value: si, unit, si, si_unit, from, shown: unit ? `${si} ${unit}` : String(si) };
+  }
+  const option = input?.kind === 'choice' ? input.options[text ?? '']?.label : undefined;
+  return { id, name, value: text ?? '', unit: '', si: si ?? null, si_unit, from, shown: option ?? text ?? '' };
+}
+
+const formatOf = (result: { quantity: ValueFormat['quantity'] } & Partial<ValueFormat>): ValueFormat => ({
+  quantity: result.quantity,
+  units: result.units,
+  figures: result.figures,
+  decimals: result.decimals,
+});
+
+function resultIn({ id, result, value, low, high }: WorkedResult, preferences: Preferences): ReplyResult {
+  const common = { id, name: result.name };
+  if (result.kind === 'quantity') {
+    const si_unit = quantityTable[result.quantity].si;
+    const format = formatOf(result);
+    if (typeof value !== 'number') return { ...common, value: null, unit: '', si: null, si_unit, shown: 'never' };
+    const unit = result.quantity === 'fraction' ? unitNamed('%') : displayed(value, format, preferences);
+    const rounded = (si: number) => Number(digits(si, unit, format));
+    const spread =
+      low === undefined || high === undefined
+        ? {}
+        : { low: rounded(low), high: rounded(high), si_low: low, si_high: high };
+    const difference = result.quantity === 'temperature difference' ? { difference: true } : {};
+    return {
+      ...common,
+      value: rounded(value),
+      unit: unit.shown,
+      si: value,
+      si_unit,
+      shown: shownWithSpread(value, low, high, format, preferences),
+      ...difference,
+      ...spread,
+    };
+  }
+  if (result.kind === 'clock') {
+    const shown = typeof value === 'number' ? clockText(value) : 'never';
+    return { ...common, value: shown, unit: '', si: typeof value === 'number' ? value : null, si_unit: 's', shown };
+  }
+  if (result.kind === 'list' && Array.isArray(value)) {
+    const format = formatOf(result);
+    const shown = value.map((si: number) => show(si, format, preferences)).join(', ');
+    return { ...common, value, unit: '', si: value, si_unit: quantityTable[result.quantity].si, shown };
+  }
+  if (result.kind === 'label') {
+    const shown = result.labels.find(([label]) => label === value)?.[1] ?? String(value);
+    return { ...common, value: String(value), unit: '', si: null, si_unit: '1', shown };
+  }
+  return { ...common, value: value as boolean, unit: '', si: null, si_unit: '1', shown: value ? 'yes' : 'no' };
+}
+
+function shownWithSpread(
+  value: number,
+  low: number | undefined,
+  high: number | undefined,
+  format: ValueFormat,
+  preferences: Preferences,
+): string {
+  const main = showBoth(value, format, preferences);
+  if (low === undefined || high === undefined) return main;
+  const unit = format.quantity === 'fraction' ? unitNamed('%') : displayed(value, format, preferences);
+  return `${main}, between ${digits(low, unit, format)} and ${digits(high, unit, format)}`;
+}
+
+function stepIn(worked: WorkedStep, outcome: Answered, preferences: Preferences): ReplyStep {
+  const { step, formula, values, si } = worked;
+  const si_unit = siUnitOf(step.of);
+  const line = showStep(worked, symbolUnits(outcome), si_unit);
+  return {
+    symbol: step.symbol,
+    name: step.name,
+    formula: printFormula(formula),
+    values,
+    si,
+    si_unit,
+    shown: `${line}${inMembersUnit(worked, outcome, preferences)}`,
+  };
+}
+
+/** ` (3831 L/h)` behind a result in a coherent unit that nobody thinks in. */
+function inMembersUnit({ step, si }: WorkedStep, { calculation }: Answered, preferences: Preferences): string {
+  const result = Object.values(calculation.results).find(
+    (entry) => entry.kind === 'quantity' && entry.symbol === step.symbol,
+  );
+  const format =
+    result?.kind === 'quantity'
+      ? formatOf(result)
+      : step.of in quantityTable
+        ? { quantity: step.of as ValueFormat['quantity'] }
+        : undefined;
+  if (!format || !Number.isFinite(si)) return '';
+  const unit = displayed(si, format, preferences);
+  const coherent = unit.factor === 1 && !unit.offset;
+  if (coherent || (format.quantity === 'temperature' && unit.id === 'degC') || unit.shown === '') return '';
+  return ` (${show(si, format, preferences)})`;
+}
+
+function symbolUnits({ calculation, steps }: Answered): Parameters<typeof showStep>[1] {
+  const units = new Map<string, string>();
+  const temperatures = new Set<string>();
+  for (const [symbol, { unit }] of Object.entries(calculation.constants)) units.set(symbol, unit);
+  for (const input of Object.values(calculation.inputs)) {
+    if (input.kind === 'quantity') {
+      units.set(input.symbol, quantityTable[input.quantity].si);
+      if (input.quantity === 'temperature') temperatures.add(input.symbol);
+    } else if (input.kind === 'clock') units.set(input.symbol, 's');
+    else if (input.kind === 'choice')
+      for (const [symbol, unit] of Object.entries(input.symbols ?? {})) units.set(symbol, unit);
+  }
+  for (const { step } of steps) {
+    units.set(step.symbol, siUnitOf(step.of));
+    if (step.of === 'temperature') temperatures.add(step.symbol);
+  }
+  const numberedUnits = Object.values(calculation.inputs).flatMap((input) =>
+    input.kind === 'lookup' ? Object.entries(input.symbols ?? {}) : [],
+  );
+  const unitOf = (symbol: string) =>
+    units.get(symbol) ?? numberedUnits.find(([name]) => name === symbol.replace(/_\d+$/, '_i'))?.[1] ?? '1';
+  return { unitOf, isTemperature: (symbol) => temperatures.has(symbol) };
+}
+
+/** Puts values into the `{places}` of a sentence. `{x:both}` adds the other units, `{x:range}` the spread. */
+export function fillIn(text: string, outcome: Answered, preferences: Preferences): string {
+  return text.replace(PLACE, (_, name: string, how?: string) => {
+    const worked = outcome.results.find(({ id }) => id === name);
+    if (worked) {
+      const { result, value, low, high } = worked;
+      if (result.kind !== 'quantity' || typeof value !== 'number') return resultIn(worked, preferences).shown;
+      const format = formatOf(result);
+      if (how === ':range') return shownWithSpread(value, low, high, format, preferences);
+      return how === ':both' ? showBoth(value, format, preferences) : show(value, format, preferences);
+    }
+    const used = outcome.inputs.find(({ id }) => id === name);
+    if (used) return inputIn(used, preferences).shown;
+    return showSymbol(name, outcome, preferences);
+  });
+}
+
+function showSymbol(symbol: string, { calculation, steps, at }: Answered, preferences: Preferences): string {
+  const si = at.values[symbol];
+  if (si === undefined) return 'unknown';
+  const input = Object.values(calculation.inputs).find((entry) => entry.kind === 'quantity' && entry.symbol === symbol);
+  if (input?.kind === 'quantity') return showInput(si, input, undefined, preferences).text;
+  const of = steps.find(({ step }) => step.symbol === symbol)?.step.of;
+  return of !== undefined && of in quantityTable
+    ? show(si, { quantity: of as ValueFormat['quantity'] }, preferences)
+    : String(Number(si.toPrecision(3)));
+}
+
+/** The question that asks for an input, with an example of how to answer. */
+export function questionFor({ inputs }: Calculation, id: string): string {
+  const input = inputs[id]!;
+  if (input.kind === 'choice') {
+    const choices = Object.values(input.options).map(({ label }) => label);
+    return `${input.ask} Answer with one of: ${choices.join('; ')}.`;
+  }
+  const example =
+    input.example ??
+    (input.kind === 'quantity' ? quantityTable[input.quantity].example : input.kind === 'clock' ? '14:30' : undefined);
+  return example ? `${input.ask} For example: ${example}.` : input.ask;
+}

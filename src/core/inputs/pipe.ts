@@ -1,0 +1,189 @@
+import fittingLosses from '../../../data/fitting-losses.json' with { type: 'json' };
+import pipeSizes from '../../../data/pipe-sizes.json' with { type: 'json' };
+import { lookup, quantity } from '../calculation.js';
+import { type FittingRow, findFitting, type PipeSize } from './fitting-words.js';
+
+const MILLI = 1e-3;
+
+interface PipeRow {
+  readonly name: string;
+  readonly nominal: string;
+  readonly bore: number;
+  readonly source: string;
+}
+
+const pipes: readonly PipeRow[] = [
+  ...pipeSizes.us.map((row) => ({
+    name: `${row.nominal} schedule ${row.schedule}`,
+    nominal: row.nominal,
+    bore: row.bore_average_mm * MILLI,
+    source: pipeSizes.source_us,
+  })),
+  ...pipeSizes.metric.map((row) => ({
+    name: `${row.outside_diameter_mm} mm ${row.series}`,
+    nominal: `${row.outside_diameter_mm} mm`,
+    bore: row.bore_mm * MILLI,
+    source: pipeSizes.source_metric,
+  })),
+];
+
+const simplified = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/½/g, ' 1/2')
+    .replace(/¾/g, ' 3/4')
+    .replace(/¼/g, ' 1/4')
+    .replace(/(\d)\.5\s*(?=in|"|inch|sch|$)/g, '$1-1/2')
+    .replace(/(\d)\.25\s*(?=in|"|inch|sch|$)/g, '$1-1/4')
+    .replace(/\b0?\.75/g, '3/4')
+    .replace(/\b0?\.5\b/g, '1/2')
+    .replace(/three[- ]quarters?/g, '3/4')
+    .replace(/\bhalf\b/g, '1/2')
+    .replace(/\b(inches|inch)\b|"|″/g, ' in')
+    .replace(/\b(one)\b/g, '1')
+    .replace(/\b(two)\b/g, '2')
+    .replace(/(\d) (\d\/\d)/g, '$1-$2')
+    .replace(/(\d)\s*and (?:a )?(\d\/\d)/g, '$1-$2')
+    .replace(/\bsch(edule)?\.?\s*/g, 'schedule ')
+    .replace(/\b(pipe|pvc|line|drain|tube|a|bore)\b/g, ' ')
+    .replace(/(\d)\s*mm/g, '$1 mm')
+    .replace(/\s+/g, ' ')
+    .trim();
+
+/** Finds a pipe by its trade name: "1 1/2 in", "1-1/2 schedule 80", "40 mm", "40 mm PN 16". @returns rows that fit, likeliest first */
+export function findPipes(text: string): readonly PipeRow[] {
+  const wanted = simplified(text);
+  const size =
+    wanted.match(/^(\d+-\d\/\d|\d\/\d|\d+)(?=\s*in\b|\s+schedule|$)/)?.[1] ??
+    wanted.match(/(\d+-\d\/\d|\d\/\d|\d+)\s*in\b/)?.[1];
+  const schedule = wanted.match(/schedule (\d+)/)?.[1];
+  if (size && !/\bmm\b/.test(wanted)) {
+    const rows = pipes.filter((row) => row.nominal === `${size} in`);
+    return schedule ? rows.filter((row) => row.name.endsWith(`schedule ${schedule}`)) : rows;
+  }
+  const millimetres = wanted.match(/(\d+(?:\.\d+)?) mm/)?.[1];
+  if (!millimetres) return [];
+  const rows = pipes.filter((row) => row.nominal === `${Number(millimetres)} mm`);
+  const series = wanted.match(/pn\s*(\d+)/)?.[1];
+  if (series) return rows.filter((row) => row.name.includes(`PN ${series}`));
+  return [...rows].sort((a, b) => Number(b.name.includes('PN 16')) - Number(a.name.includes('PN 16')));
+}
+
+export const PIPE_NAMES: readonly string[] = pipes.map(({ name }) => name);
+
+/** A pipe by its trade name. Without a schedule or a pressure class the common one is taken: schedule 40, PN 16. */
+export const pipe = lookup({
+  name: 'pipe size',
+  words: ['pipe', 'pvc', 'plumbing', 'schedule'],
+  ask: 'Which pipe is it?',
+  example: '1 in schedule 40, or 40 mm PN 16',
+  needed: false,
+  suggestions: PIPE_NAMES,
+  pattern: /(?:\d+[ -])?\d+\/\d+|\d+(?:\.\d+)?/,
+  read(text) {
+    const [row] = findPipes(text);
+    if (!row)
+      return `“${text}” is not a pipe in the table: try 1 in schedule 40, 1-1/2 in, or 40 mm PN 16, or give the measured bore.`;
+    return { reading: row.name, inputs: { inside_diameter: row.bore }, source: row.source };
+  },
+});
+
+export const insideDiameter = quantity('length', {
+  symbol: 'D',
+  name: 'pipe bore',
+  words: ['bore', 'inside diameter', 'id', 'inner diameter'],
+  range: [8, 110, 'mm'],
+  units: { metric: 'mm', us: 'in' },
+  ask: 'Which pipe is it?',
+  example: '1 in schedule 40, 40 mm PN 16, or the bore itself: 34 mm bore',
+});
+
+const sizes = Object.keys(fittingLosses.fully_turbulent_factor);
+/** The loss of a fitting goes down slowly with size; a metric pipe takes the nearest inch size. */
+function nearestSize(pipeText: string | undefined): PipeSize {
+  const [row] = pipeText === undefined ? [] : findPipes(pipeText);
+  const bore = row?.bore ?? 0.026;
+  const inches = pipes.filter(({ name }) => name.endsWith('schedule 40'));
+  const nearest = inches.reduce((a, b) => (Math.abs(b.bore - bore) < Math.abs(a.bore - bore) ? b : a));
+  return (sizes.includes(nearest.nominal) ? nearest.nominal : '1 in') as PipeSize;
+}
+
+const lossOf = (row: FittingRow, size: PipeSize): number => (typeof row.K === 'number' ? row.K : row.K[size]);
+
+/** A list of fittings, summed to a loss coefficient. A drain counts its entrance and exit even when nobody lists them. */
+export const fittings = lookup({
+  name: 'fittings',
+  words: ['fittings', 'elbow', 'elbows', 'valve', 'bends'],
+  ask: 'Which fittings are on the line?',
+  example: '2 elbows, gate valve, union',
+  needed: false,
+  suggestions: [
+    '2 elbows, gate valve',
+    '3 elbows, ball valve, union',
+    '2 45s, gate valve',
+    '1 elbow',
+    '4 elbows, gate valve, strainer',
+  ],
+  symbols: { n_i: '1', K_i: '1' },
+  read(text, context) {
+    const size = nearestSize(context.pipe);
+    const named = [{ count: 1, text: 'flush entrance' }, ...splitList(text), { count: 1, text: 'exit' }];
+    const symbols: Record<string, { si: number; name: string; said?: boolean }> = {};
+    const reading: string[] = [];
+    const seen = new Set<string>();
+    for (const { count, text: word } of named) {
+      const row = findFitting(word);
+      if (!row) return `“${word}” is not a fitting in the table: try 2 elbows, 1 gate valve, 1 union, 1 tee.`;
+      const entrance =
+        row.fitting.startsWith('entrance') || row.fitting === 'bulkhead_flush' ? 'entrance' : row.fitting;
+      if (
+        entrance === 'entrance' &&
+        named.some((other) => other.text !== 'flush entrance' && isEntrance(other.text)) &&
+        word === 'flush entrance'
+      )
+        continue;
+      if (seen.has(entrance)) continue;
+      seen.add(entrance);
+      const i = seen.size;
+      const name = row.fitting === 'exit_any' ? 'exit' : row.fitting.replace(/_/g, ' ');
+      symbols[`n_${i}`] = { si: count, name: `number of: ${name}`, said: true };
+      symbols[`K_${i}`] = { si: lossOf(row, size), name: `loss coefficient: ${name}` };
+      reading.push(`${count} × ${name} (${lossOf(row, size)})`);
+    }
+    return {
+      reading: reading.join(', '),
+      symbols,
+      source: `loss coefficients at the ${size} size: Crane TP-410 and, where it has none, common practice (see data/fitting-losses.json)`,
+    };
+  },
+});
+
+const isEntrance = (text: string): boolean => {
+  const row = findFitting(text);
+  return row !== undefined && (row.fitting.startsWith('entrance') || row.fitting === 'bulkhead_flush');
+};
+
+const COUNT_WORDS: Record<string, number> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 };
+
+function splitList(text: string): { count: number; text: string }[] {
+  return text
+    .toLowerCase()
+    .split(/,|;|\+|\band\b|&/)
+    .map((part) => part.trim())
+    .filter(Boolean)
+    .map((part) => {
+      const match = part.match(/^(\d+|a|an|one|two|three|four|five|six)\s*[x×]?\s+(.*)$/);
+      return match ? { count: COUNT_WORDS[match[1]!] ?? Number(match[1]), text: match[2]! } : { count: 1, text: part };
+    });
+}
+
+/** The loss coefficient itself: from the fittings when they are listed, else asked for. */
+export const lossCoefficient = quantity('ratio', {
+  symbol: 'K',
+  name: 'loss coefficient of the fittings',
+  words: ['loss coefficient', 'sum k', 'k factor', 'k'],
+  range: [0.5, 30, '1'],
+  ask: 'Which fittings are on the line (entrance and exit are counted for you)?',
+  example: '2 elbows and a gate valve',
+  default: { formula: 'sum_i(n_i*K_i)' },
+});

@@ -1,0 +1,78 @@
+import { compile, type Formula, MEMBER_TEXT, partsOf, printFormula } from './formula.js';
+import { functions } from './functions.js';
+import { withFigures } from './quantity/number.js';
+import type { WorkedStep } from './run.js';
+
+const FIGURES_SHOWN = 4;
+const MOST_FIGURES = 10;
+
+/** Coherent units as a person reads them: `m^2` becomes m², `W/(m^2 K)` W/(m²·K). */
+export const unitText = (unit: string): string =>
+  unit === '1' || unit === 'rad'
+    ? ''
+    : unit
+        .replace(/\^2/g, '²')
+        .replace(/\^3/g, '³')
+        .replace(/\^4/g, '⁴')
+        .replace(/(\S) (?=\S)/g, '$1·')
+        .replace('kg/kg', 'kg/kg');
+
+export interface SymbolUnits {
+  /** Coherent unit of a symbol. */
+  readonly unitOf: (symbol: string) => string;
+  readonly isTemperature: (symbol: string) => boolean;
+}
+
+/**
+ * One step as a line: `A = 2·(1.5 m + 0.6 m)·0.5 m = 2.1 m²`. Numbers get as many digits as it takes for the line, worked
+ * again on a pocket calculator, to give the printed result. Temperatures stand in °C where the formula only takes their
+ * difference or hands them to a function, in kelvin elsewhere.
+ */
+export function showStep(worked: WorkedStep, units: SymbolUnits, resultUnit: string): string {
+  const { formula, step, si } = worked;
+  const kelvin = kelvinSymbols(formula, units.isTemperature);
+  const asCelsius = (symbol: string) => units.isTemperature(symbol) && !kelvin.has(symbol);
+  const wanted = withFigures(si, FIGURES_SHOWN);
+  const work = compile(formula, functions);
+  let numbers: Record<string, string> = {};
+  for (let figures = FIGURES_SHOWN; figures <= MOST_FIGURES; figures += 1) {
+    const rounded: Record<string, number> = {};
+    numbers = {};
+    for (const [symbol, value] of Object.entries(worked.values)) {
+      const offset = asCelsius(symbol) ? 273.15 : 0;
+      numbers[symbol] = withFigures(value - offset, figures);
+      rounded[symbol] = Number(numbers[symbol]) + offset;
+    }
+    if (withFigures(work(rounded), FIGURES_SHOWN) === wanted) break;
+  }
+  const right = printFormula(formula, {
+    ...MEMBER_TEXT,
+    symbol: (symbol) => {
+      const unit = asCelsius(symbol) ? '°C' : unitText(units.unitOf(symbol));
+      const text = `${numbers[symbol]!.replace('-', '−')}${unit ? ` ${unit}` : ''}`;
+      return unit.includes('/') || text.startsWith('−') ? `(${text})` : text;
+    },
+    number: (value) => withFigures(value, 12),
+  });
+  return `${step.symbol} = ${right} = ${showResult(worked, resultUnit)}`;
+}
+
+function showResult({ step, si }: WorkedStep, unit: string): string {
+  if (step.of === 'temperature') return `${withFigures(si - 273.15, FIGURES_SHOWN + 1).replace('-', '−')} °C`;
+  const text = unitText(unit);
+  return `${withFigures(si, FIGURES_SHOWN).replace('-', '−')}${text ? ` ${text}` : ''}`;
+}
+
+/** Temperatures that a formula needs in kelvin: those it multiplies, divides or raises. */
+function kelvinSymbols(formula: Formula, isTemperature: (symbol: string) => boolean): Set<string> {
+  const kelvin = new Set<string>();
+  const visit = (node: Formula, scaled: boolean): void => {
+    if (node.kind === 'symbol' && scaled && isTemperature(node.name)) kelvin.add(node.name);
+    const takesDifference = node.kind === 'binary' && node.op === '-';
+    const handsOver = node.kind === 'call';
+    const scales = node.kind === 'binary' && node.op !== '+' && node.op !== '-';
+    for (const part of partsOf(node)) visit(part, scales || (scaled && !takesDifference && !handsOver));
+  };
+  visit(formula, false);
+  return kelvin;
+}

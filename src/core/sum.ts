@@ -1,0 +1,32 @@
+/** The most numbered symbols (`A_1`, `A_2` …) that one sum may run over. */
+export const MOST_TERMS = 12;
+
+const SUM = /sum_i\(((?:[^()]|\([^()]*\))*)\)/;
+
+export const isTemplate = (formula: string): boolean => SUM.test(formula);
+
+/**
+ * Writes a formula's `sum_i(A_i*h_i)` out over the numbers for which every symbol in it has a value: `A_1*h_1 + A_2*h_2`.
+ * @returns undefined when no term has all its values.
+ */
+export function writeOut(formula: string, known: (symbol: string) => boolean): string | undefined {
+  let text = formula;
+  for (let match = text.match(SUM); match; match = text.match(SUM)) {
+    const term = match[1]!;
+    const terms: string[] = [];
+    for (let i = 1; i <= MOST_TERMS; i += 1) {
+      const numbered = term.replace(/([A-Za-z_]+)_i\b/g, `$1_${i}`);
+      const symbols = [...numbered.matchAll(new RegExp(`[A-Za-z_]+_${i}\\b`, 'g'))].map(([symbol]) => symbol);
+      if (symbols.every(known)) terms.push(numbered);
+    }
+    if (terms.length === 0) return undefined;
+    const joined = terms.join(' + ');
+    const whole = match[0] === text.trim();
+    text = text.replace(match[0], whole || terms.length === 1 ? joined : `(${joined})`);
+  }
+  return text;
+}
+
+/** The numbered names that a `_i` name stands for. */
+export const numbered = (name: string): string[] =>
+  name.endsWith('_i') ? Array.from({ length: MOST_TERMS }, (_, i) => `${name.slice(0, -1)}${i + 1}`) : [name];
