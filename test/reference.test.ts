@@ -41,7 +41,7 @@ function siOf(value: number, unit: string | null): { si: number; scale: number }
   return { si: toSI(value, row), scale: row.factor };
 }
 
-function valueOf(found: WorkedResult): unknown {
+function comparable(found: WorkedResult): unknown {
   return found.result.kind === 'clock' && typeof found.value === 'number' ? clockText(found.value) : found.value;
 }
 
@@ -92,7 +92,7 @@ describe('check values of calculations', () => {
           outcome.results.find((result) => result.id === inOtherUnit(id));
         const input = outcome.inputs.find((used) => used.id === id);
         expect(found ?? input, `no result ${id}`).toBeDefined();
-        check(id, found ? valueOf(found) : (input!.si ?? input!.text), expected, entry.tolerance[id] ?? {});
+        check(id, found ? comparable(found) : (input!.si ?? input!.text), expected, entry.tolerance[id] ?? {});
       }
     });
   }
