@@ -429,6 +429,13 @@ export const unitTable: readonly UnitRow[] = [
   },
   { id: 'L/s', quantities: ['flow'], factor: 1e-3, shown: 'L/s', words: ['l/s', 'lps'] },
   {
+    id: 'ft3/min',
+    quantities: ['flow'],
+    factor: FOOT ** 3 / 60,
+    shown: 'cubic ft/min',
+    words: ['cfm', 'ft3/min', 'ft³/min', 'cubic feet per minute', 'cubic feet a minute'],
+  },
+  {
     id: 'L/day',
     quantities: ['water a day', 'flow'],
     factor: 1e-3 / DAY,

@@ -68,9 +68,12 @@ function check(id: string, got: unknown, expected: Value, tolerance: Tolerance):
 
 describe('check values of calculations', () => {
   for (const entry of cases.filter(({ calculation }) => byId.has(calculation))) {
-    test(`${entry.calculation}: ${entry.case}`, () => {
+    test(`${entry.calculation}: ${entry.case}`, async () => {
       const calculation = byId.get(entry.calculation)!;
-      const { given, ask, problems } = readInputs(calculation, entry.inputs, () => 'a text');
+      const { given, ask, problems } = await readInputs(calculation, entry.inputs, async (_, text) => ({
+        text,
+        from: 'message',
+      }));
       expect(problems).toEqual([]);
       if (entry.expected.asks) {
         expect([...ask]).toEqual(entry.expected.asks.value);

@@ -2,6 +2,7 @@ import { quantityTable } from '../../data/quantities.js';
 import type { Calculation, Input } from '../core/calculation.js';
 import { isUnit, toSI, type UnitRow, unitNamed } from '../core/quantity/units.js';
 import type { Given, GivenValue } from '../core/run.js';
+import { unitsNamed } from '../language/unit-words.js';
 
 /** What a structured call's inputs came to: values, inputs whose unit leaves open what is meant, and sentences about the rest. */
 export interface ReadInputs {
@@ -20,11 +21,11 @@ export function catalogueUnit(input: Input & { kind: 'quantity' }): UnitRow {
  * `{"value": 64, "unit": "degF"}`.
  * @param readText turns a text into a value of that input, or a sentence about what is wrong with it
  */
-export function readInputs(
+export async function readInputs(
   calculation: Calculation,
   inputs: Readonly<Record<string, unknown>>,
-  readText: (id: string, input: Input, text: string) => GivenValue | string,
-): ReadInputs {
+  readText: (input: Input, text: string) => Promise<GivenValue | { readonly problem: string } | 'ask'>,
+): Promise<ReadInputs> {
   const given: Record<string, GivenValue> = {};
   const ask: string[] = [];
   const problems: string[] = [];
@@ -38,34 +39,52 @@ export function readInputs(
       typeof raw === 'object' && raw !== null && 'value' in raw
         ? (raw as { value: unknown; unit?: unknown })
         : { value: raw, unit: undefined };
-    if (input.kind !== 'quantity') {
-      given[id] = { text: typeof value === 'string' ? value : JSON.stringify(value), from: 'message' };
-    } else if (typeof value === 'number') {
-      const read = numberOf(input, value, unit);
-      if (read === 'ask') ask.push(id);
-      else if (typeof read === 'string') problems.push(read);
-      else given[id] = read;
-    } else {
-      const read = readText(id, input, String(value));
-      if (typeof read === 'string') problems.push(read);
-      else given[id] = read;
-    }
+    const read = await readOne(input, value, unit, readText);
+    if (read === 'ask') ask.push(id);
+    else if ('problem' in read) problems.push(read.problem);
+    else given[id] = read;
   }
   return { given, ask, problems };
 }
 
-function numberOf(input: Input & { kind: 'quantity' }, value: number, unit: unknown): GivenValue | string {
+type ReadOne = GivenValue | { readonly problem: string } | 'ask';
+
+async function readOne(
+  input: Input,
+  value: unknown,
+  unit: unknown,
+  readText: (input: Input, text: string) => Promise<ReadOne>,
+): Promise<ReadOne> {
+  if (input.kind !== 'quantity') {
+    const text = typeof value === 'string' ? value : JSON.stringify(value);
+    const declared =
+      input.kind === 'choice' ? text in input.options : typeof value !== 'string' || input.kind !== 'date';
+    return declared ? { text, from: 'message' } : readText(input, text);
+  }
+  return typeof value === 'number' ? numberOf(input, value, unit) : readText(input, String(value));
+}
+
+function numberOf(input: Input & { kind: 'quantity' }, value: number, unit: unknown): ReadOne {
   const own = catalogueUnit(input);
   const plain = unit === undefined || unit === null || unit === '1';
   if (plain) return { si: toSI(value, own), unit: own.id, from: 'message' };
-  if (typeof unit !== 'string' || !isUnit(unit)) return 'ask';
-  const row = unitNamed(unit);
+  const row = typeof unit === 'string' ? unitNamedAs(unit, input) : undefined;
+  if (!row) return 'ask';
   const plainKinds =
     row.quantities.some((name) => quantityTable[name].si === '1') && quantityTable[input.quantity].si === '1';
   const difference = input.quantity === 'temperature difference' && row.quantities.includes('temperature');
   if (difference) return { si: value * row.factor, unit: `${row.id}_difference`, from: 'message' };
   if (!row.quantities.includes(input.quantity) && !plainKinds) {
-    return `The ${input.name} is a ${input.quantity}; ${row.shown || row.id} is a unit of ${row.quantities[0]}. ${quantityTable[input.quantity].example} would be right.`;
+    return {
+      problem: `The ${input.name} is a ${input.quantity}; ${row.shown || row.id} is a unit of ${row.quantities[0]}. ${quantityTable[input.quantity].example} would be right.`,
+    };
   }
   return { si: toSI(value, row), unit: row.id, from: 'message' };
+}
+
+/** A unit by its id in the catalogue, or as people write it. */
+function unitNamedAs(text: string, input: Input & { kind: 'quantity' }): UnitRow | undefined {
+  if (isUnit(text)) return unitNamed(text);
+  const units = unitsNamed(text);
+  return units.find(({ quantities }) => quantities.includes(input.quantity)) ?? units[0];
 }

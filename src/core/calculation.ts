@@ -12,11 +12,12 @@ export type ProfileKey = `${string}.${string}`;
 
 /**
  * When something holds. A text compares formulas over SI numbers, `P_h >= P_loss and n > 1`; the objects ask what was
- * given or chosen. A comparison over symbols that have no value does not hold.
+ * given or chosen, or which inputs stand at their default. A comparison over symbols that have no value does not hold.
  */
 export type Condition =
   | string
   | { readonly given: string }
+  | { readonly assumed: string }
   | { readonly is: readonly [input: string, option: string] }
   | { readonly not: Condition }
   | { readonly any: readonly Condition[] }
@@ -25,7 +26,7 @@ export type Condition =
 /** `[low, high, unit]`, both ends allowed. Outside it a calculation refuses. */
 export type Range = readonly [low: number, high: number, unit: string];
 
-export type Default =
+export type Default = (
   | {
       readonly value: number;
       readonly unit: string;
@@ -34,7 +35,11 @@ export type Default =
       readonly why?: string;
     }
   | { readonly same: string }
-  | { readonly formula: string };
+  | { readonly formula: string }
+) & {
+  /** Where it applies. A default that another input makes needless is not taken, nor listed. */
+  readonly when?: Condition;
+};
 
 interface InputBase {
   /** What a member calls it: "room temperature". Also the start of the option's description. */
@@ -112,6 +117,8 @@ export interface LookupInput extends InputBase {
   readonly suggestions: readonly string[];
   /** What a value looks like in free text, where it can be picked out; without it, only cue words and the slash option find it. */
   readonly pattern?: RegExp;
+  /** Several stretches of a text together are one value: a list of fittings. */
+  readonly many?: boolean;
   /** @returns the values, or a sentence that says what would be right. */
   readonly read: (text: string, context: Readonly<Record<string, string>>) => Lookup | string;
 }

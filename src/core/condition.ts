@@ -15,6 +15,8 @@ import { dimensionText, same } from './quantity/dimension.js';
 export interface Circumstances {
   readonly values: Readonly<Record<string, number>>;
   readonly given: ReadonlySet<string>;
+  /** Inputs that nobody gave, at their default. */
+  readonly assumed: ReadonlySet<string>;
   readonly choices: Readonly<Record<string, string>>;
 }
 
@@ -60,6 +62,7 @@ export function holds(condition: Condition | undefined, at: Circumstances, funct
   if (condition === undefined) return true;
   if (typeof condition === 'string') return comparisonText(condition, functions)(at.values);
   if ('given' in condition) return at.given.has(condition.given);
+  if ('assumed' in condition) return at.assumed.has(condition.assumed);
   if ('is' in condition) return at.choices[condition.is[0]] === condition.is[1];
   if ('not' in condition) return !holds(condition.not, at, functions);
   if ('any' in condition) return condition.any.some((part) => holds(part, at, functions));
@@ -99,7 +102,14 @@ export function checkCondition(
     }
     return;
   }
-  const named = 'given' in condition ? condition.given : 'is' in condition ? condition.is[0] : undefined;
+  const named =
+    'given' in condition
+      ? condition.given
+      : 'assumed' in condition
+        ? condition.assumed
+        : 'is' in condition
+          ? condition.is[0]
+          : undefined;
   if (named !== undefined && !inputs.has(named))
     throw new FormulaError(`a condition names ${named}, which is no input`);
   const parts =

@@ -46,6 +46,7 @@ export function calculation(spec: CalculationSpec): Calculation {
       const { formula } = input.default;
       at(`default of ${id}`, () => checkFormula(formula, shapeOfStep(input.quantity), symbols));
     }
+    if (input.kind === 'quantity') judge(`default of ${id}`, input.default?.when);
     judge(`need of ${id}`, input.needed);
   }
   for (const step of whole.steps) {

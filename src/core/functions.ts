@@ -1,7 +1,19 @@
 import { functionList } from './model.js';
+import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
+import { lightModels } from './models/light.js';
 import { seawaterModels } from './models/seawater.js';
+import { temperatureModels } from './models/temperature.js';
+import { waterSwapModels } from './models/water-swap.js';
 
 /** Everything a formula may call. */
-export const functions = functionList([...seawaterModels, ...hydraulicModels, ...heatModels]);
+export const functions = functionList([
+  ...temperatureModels,
+  ...seawaterModels,
+  ...waterSwapModels,
+  ...hydraulicModels,
+  ...heatModels,
+  ...lightModels,
+  ...daylightModels,
+]);

@@ -108,6 +108,7 @@ export function run(calculation: Calculation, given: Given): Outcome {
 interface Resolved extends Circumstances {
   readonly values: Record<string, number>;
   readonly given: Set<string>;
+  readonly assumed: Set<string>;
   readonly choices: Record<string, string>;
   readonly inputs: UsedInput[];
   readonly steps: WorkedStep[];
@@ -116,7 +117,16 @@ interface Resolved extends Circumstances {
 }
 
 function resolve(calculation: Calculation, given: Given): Resolved {
-  const at: Resolved = { values: {}, given: new Set(), choices: {}, inputs: [], steps: [], refusals: [], sources: [] };
+  const at: Resolved = {
+    values: {},
+    given: new Set(),
+    assumed: new Set(),
+    choices: {},
+    inputs: [],
+    steps: [],
+    refusals: [],
+    sources: [],
+  };
   for (const [symbol, constant] of Object.entries(calculation.constants)) at.values[symbol] = constant.value;
   for (const [id, input] of Object.entries(calculation.inputs)) {
     const value = given[id];
@@ -181,6 +191,7 @@ function takeChoice(at: Resolved, id: string, input: Input & { kind: 'choice' },
   }
   at.choices[id] = text;
   at.given.add(id);
+  if (from === 'default') at.assumed.add(id);
   Object.assign(at.values, option.gives ?? {});
   at.inputs.push({ id, from, input, name: input.name, text });
   for (const [symbol, si] of Object.entries(option.gives ?? {})) {
@@ -211,6 +222,7 @@ function takeNumber(
   }
   at.values[input.symbol] = si;
   at.given.add(id);
+  if (from === 'default') at.assumed.add(id);
   const siUnit = quantityTable[input.quantity].si;
   at.inputs.push({ id, from, input, symbol: input.symbol, name: input.name, si, siUnit, ...pick(spread) });
 }
@@ -273,7 +285,7 @@ function applyDefault(calculation: Calculation, at: Resolved, id: string, input:
     takeChoice(at, id, input, input.default, 'default');
     return true;
   }
-  if (input.kind !== 'quantity' || !input.default) return false;
+  if (input.kind !== 'quantity' || !input.default || !holds(input.default.when, at, functions)) return false;
   const fallback = input.default;
   if ('value' in fallback) {
     const unit = unitNamed(fallback.unit);
@@ -307,6 +319,7 @@ function applyDefault(calculation: Calculation, at: Resolved, id: string, input:
   else {
     at.values[input.symbol] = worked.si;
     at.given.add(id);
+    at.assumed.add(id);
     at.steps.push(worked);
   }
   return true;

@@ -45,7 +45,7 @@ const simplified = (text: string): string =>
     .replace(/(\d) (\d\/\d)/g, '$1-$2')
     .replace(/(\d)\s*and (?:a )?(\d\/\d)/g, '$1-$2')
     .replace(/\bsch(edule)?\.?\s*/g, 'schedule ')
-    .replace(/\b(pipe|pvc|line|drain|tube|a|bore)\b/g, ' ')
+    .replace(/\b(pipes?|pvc|line|drains?|tube|a|bore|standpipes?|siphon|plumbing|emergency|bulkhead)\b/g, ' ')
     .replace(/(\d)\s*mm/g, '$1 mm')
     .replace(/\s+/g, ' ')
     .trim();
@@ -71,6 +71,16 @@ export function findPipes(text: string): readonly PipeRow[] {
 
 export const PIPE_NAMES: readonly string[] = pipes.map(({ name }) => name);
 
+/** A size with its schedule or pressure class, or with what it is a size of: `1 1/2" pvc`, `40 mm drain`. A bare whole number is no pipe: "2 drains". */
+const PIPE_IN_TEXT = (() => {
+  const fraction = '(?:(?:\\d+[ -])?\\d+/\\d+|(?:one and a |1 and a )?half|three[ -]quarter)';
+  const unit = '[ -]?(?:inch(?:es)?|in|"|mm)';
+  const rating = '(?:sch(?:edule)?\\.?\\s*(?:40|80)|pn\\s*\\d+)';
+  const thing = '(?:pvc|pipes?|drains?|standpipes?|siphon|line|plumbing|emergency|bulkhead)(?![a-z])';
+  const whole = '\\d+(?:\\.\\d+)?';
+  return new RegExp(`(?:${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${thing})|${whole}\\s*${rating}`);
+})();
+
 /** A pipe by its trade name. Without a schedule or a pressure class the common one is taken: schedule 40, PN 16. */
 export const pipe = lookup({
   name: 'pipe size',
@@ -79,7 +89,7 @@ export const pipe = lookup({
   example: '1 in schedule 40, or 40 mm PN 16',
   needed: false,
   suggestions: PIPE_NAMES,
-  pattern: /(?:\d+[ -])?\d+\/\d+|\d+(?:\.\d+)?/,
+  pattern: PIPE_IN_TEXT,
   read(text) {
     const [row] = findPipes(text);
     if (!row)
@@ -125,6 +135,9 @@ export const fittings = lookup({
     '4 elbows, gate valve, strainer',
   ],
   symbols: { n_i: '1', K_i: '1' },
+  many: true,
+  pattern:
+    /(?:\d+|a|an|one|two|three|four|five|six)\s*x?\s+(?:90s?|45s?|(?:90|45)(?: degree)? (?:elbows?|bends?)|elbows?|ells?|bends?|sweeps?|(?:gate|ball|check|globe|union ball) valves?|valves?|unions?|couplings?|tees?|strainers?|bulkheads?)(?![a-z])/,
   read(text, context) {
     const size = nearestSize(context.pipe);
     const named = [{ count: 1, text: 'flush entrance' }, ...splitList(text), { count: 1, text: 'exit' }];

@@ -39,8 +39,10 @@ export function heatLoss(UA: number, A: number, e: number, RH: number, S: number
 }
 
 const LOSS_SOURCE = 'sum of the wall and surface losses of this answer, each with its own source';
-const COLDEST_ROOM = 233.15;
+const COLDEST_ROOM = 268.15;
 const HOTTEST_ROOM = 333.15;
+const COLDEST_WATER = 253.15;
+const HOTTEST_WATER = 368.15;
 
 /** Time [s] for C dT/dt = P − loss(T) to go from T0 to T1, Simpson's rule over 8 intervals of temperature; Infinity when it never gets there. */
 function timeBetween(C: number, P: number, loss: (T: number) => number, T0: number, T1: number): number {
@@ -120,19 +122,25 @@ export const heatModels = [
     name: 'room_at_loss',
     args: { P: 'W', ...lossArgs, T_w: 'temperature' },
     unit: 'temperature',
-    meaning: 'room temperature at which heat_loss is P, found by halving −40 to 60 °C',
+    meaning:
+      'room temperature at which heat_loss is P, found by halving −5 to 60 °C; −5 °C, the coldest room that is asked about, when even there it is less',
     source: LOSS_SOURCE,
-    apply: (P = 0, UA = 0, A = 0, e = 0, RH = 0, S = 0, Tw = 0) =>
-      bisect((Tr) => heatLoss(UA, A, e, RH, S, Tw, Tr), P, COLDEST_ROOM, HOTTEST_ROOM),
+    apply: (P = 0, UA = 0, A = 0, e = 0, RH = 0, S = 0, Tw = 0) => {
+      const loss = (Tr: number) => heatLoss(UA, A, e, RH, S, Tw, Tr);
+      return loss(COLDEST_ROOM) < P ? COLDEST_ROOM : bisect(loss, P, COLDEST_ROOM, HOTTEST_ROOM);
+    },
   }),
   model({
     name: 'water_at_loss',
     args: { P: 'W', ...lossArgs, T_r: 'temperature' },
     unit: 'temperature',
-    meaning: 'water temperature at which heat_loss is P: where it settles; found by halving −5 to 95 °C',
+    meaning:
+      'water temperature at which heat_loss is P: where it settles; found by halving −20 to 95 °C; 95 °C when even there it is less',
     source: LOSS_SOURCE,
-    apply: (P = 0, UA = 0, A = 0, e = 0, RH = 0, S = 0, Tr = 0) =>
-      bisect((Tw) => heatLoss(UA, A, e, RH, S, Tw, Tr), P, 268.15, 368.15),
+    apply: (P = 0, UA = 0, A = 0, e = 0, RH = 0, S = 0, Tr = 0) => {
+      const loss = (Tw: number) => heatLoss(UA, A, e, RH, S, Tw, Tr);
+      return loss(HOTTEST_WATER) < P ? HOTTEST_WATER : bisect(loss, P, COLDEST_WATER, HOTTEST_WATER);
+    },
   }),
   model({
     name: 'time_to_reach',

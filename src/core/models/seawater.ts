@@ -106,6 +106,9 @@ export const refractiveIndex = (S: number, t: number, nm: number): number =>
   4382 / nm ** 2 +
   1.1455e6 / nm ** 3;
 
+/** Rounding of a double in a density that was divided and multiplied again: fresh water must not come out lighter than itself. */
+const LAST_DIGITS = 1e-12;
+
 const EOS_80 = `EOS-80 at one atmosphere: Millero and Poisson 1981, in ${UNESCO_44}`;
 const PSS_78 = `PSS-78: ${UNESCO_44}`;
 
@@ -130,11 +133,13 @@ export const seawaterModels = [
     name: 'S_of_density',
     args: { rho: 'kg/m^3', T: 'temperature' },
     unit: '1',
-    meaning: 'salinity whose density at T is rho, found by halving 0 to 0.060 kg/kg',
+    meaning:
+      'salinity whose density at T is rho, found by halving 0 to 0.060 kg/kg; −1 when rho is below that of pure water',
     source: EOS_80,
     apply: (rho = 0, T = 0) => {
-      if (rho < seawaterDensity(0, T)) return -1;
-      return bisect((S) => seawaterDensity(S, T), rho, 0, 0.06);
+      const fresh = seawaterDensity(0, T);
+      if (rho < fresh * (1 - LAST_DIGITS)) return -1;
+      return bisect((S) => seawaterDensity(S, T), Math.max(rho, fresh), 0, 0.06);
     },
   }),
   model({

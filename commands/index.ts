@@ -1,0 +1,26 @@
+// Written by `npm run gen`.
+import { askCommand } from './ask.js';
+import { drainCommand } from './drain.js';
+import { heaterCommand } from './heater.js';
+import { helpCommand } from './help.js';
+import { lightCommand } from './light.js';
+import { mydataCommand } from './mydata.js';
+import { salinityCommand } from './salinity.js';
+import { saltCommand } from './salt.js';
+import { tankCommand } from './tank.js';
+import { unitsCommand } from './units.js';
+import { volumeCommand } from './volume.js';
+
+export const commands = [
+  askCommand,
+  drainCommand,
+  heaterCommand,
+  helpCommand,
+  lightCommand,
+  mydataCommand,
+  salinityCommand,
+  saltCommand,
+  tankCommand,
+  unitsCommand,
+  volumeCommand,
+] as const;

@@ -1,0 +1,26 @@
+import { StoreProblem } from './conversation/ports.js';
+import { ask, readArguments, UsageError } from './faces/ask.js';
+
+async function main(): Promise<void> {
+  const options = readArguments(process.argv.slice(2));
+  let close = async () => {};
+  await ask(options, {
+    input: process.stdin,
+    print: (line) => process.stdout.write(`${line}\n`),
+    clock: () => new Date(),
+    async brinewright() {
+      const { compose } = await import('./compose.js');
+      const { databasePath } = await import('./database-path.js');
+      const composed = await compose(options.data ?? databasePath(), '.');
+      close = () => composed.store.close();
+      return composed.brinewright;
+    },
+  });
+  await close();
+}
+
+main().catch((error: unknown) => {
+  const known = error instanceof UsageError || error instanceof StoreProblem;
+  process.stderr.write(`${known ? error.message : error instanceof Error ? error.stack : String(error)}\n`);
+  process.exitCode = 1;
+});

@@ -1,0 +1,117 @@
+import type { Input } from '../core/calculation.js';
+import { PIPE_NAMES } from '../core/inputs/pipe.js';
+import { profileFields } from '../core/profile.js';
+import { toSI, unitNamed } from '../core/quantity/units.js';
+import type { Reply } from '../core/reply.js';
+import { readValue } from '../language/read-value.js';
+import { calculationNamed } from './catalogue.js';
+import { hear } from './hear.js';
+import { measure } from './measure.js';
+import { type Brinewright, type Clock, type Message, type Speaker, StoreProblem } from './ports.js';
+import { pressed } from './press.js';
+import { makeReply } from './replies.js';
+import { calculationAt, slash } from './slash.js';
+import { catalogueUnit, readInputs } from './structured.js';
+import { endTurn, hintsFor, type Parts, preferencesFor, startTurn, type Turn } from './turn.js';
+import { work } from './work.js';
+
+const MOST_SUGGESTIONS = 25;
+
+/** The conversation: one function that every face calls, and suggestions while an option is typed. */
+export function createBrinewright(parts: Parts): Brinewright {
+  const entrances = { command: slash, hear };
+  const queues = new Map<string, Promise<unknown>>();
+
+  async function reply(speaker: Speaker, message: Message, clock: Clock): Promise<Reply[]> {
+    const before = queues.get(speaker.id) ?? Promise.resolve();
+    const mine = before.then(() => answerOne(speaker, message, clock));
+    const settled = mine.catch(() => undefined);
+    queues.set(speaker.id, settled);
+    settled.then(() => {
+      if (queues.get(speaker.id) === settled) queues.delete(speaker.id);
+    });
+    return mine;
+  }
+
+  async function answerOne(speaker: Speaker, message: Message, clock: Clock): Promise<Reply[]> {
+    try {
+      const turn = await startTurn(parts, speaker, clock, entrances);
+      const replies = await dispatch(turn, message);
+      await endTurn(turn);
+      return replies;
+    } catch (error) {
+      if (error instanceof StoreProblem) return [makeReply(speaker, 'error', error.message)];
+      throw error;
+    }
+  }
+
+  async function complete(speaker: Speaker, command: string, option: string, typed: string): Promise<string[]> {
+    const suggestions = await suggestionsFor(parts, speaker, command, option);
+    const wanted = typed.toLowerCase();
+    const starts = suggestions.filter((entry) => entry.toLowerCase().startsWith(wanted));
+    const holds = suggestions.filter((entry) => !starts.includes(entry) && entry.toLowerCase().includes(wanted));
+    return [...starts, ...holds].slice(0, MOST_SUGGESTIONS);
+  }
+
+  return { reply, complete };
+}
+
+async function dispatch(turn: Turn, message: Message): Promise<Reply[]> {
+  if ('press' in message) return [await pressed(turn, message)];
+  if ('measure' in message) return [measure(turn, message.measure)];
+  if ('calculation' in message) return [await structured(turn, message)];
+  const say = message.say.trim();
+  if (say === '')
+    return [makeReply(turn.speaker, 'refusal', 'That message is empty: ask about your build, or type /help.')];
+  return say.startsWith('/') ? slash(turn, say) : hear(turn, say, message.explain);
+}
+
+/** One calculation with no language in between. */
+async function structured(turn: Turn, { calculation: id, inputs }: Extract<Message, { calculation: string }>): Promise<Reply> {
+  const calculation = calculationNamed(id);
+  if (!calculation) return makeReply(turn.speaker, 'error', `There is no calculation ${id}: the catalogue lists them.`);
+  const { given, ask, problems } = await readInputs(calculation, inputs, async (input: Input, text: string) => {
+    const read = await readValue(input, text, hintsFor(turn, []));
+    if ('problem' in read) return read;
+    if ('doubt' in read) return 'ask';
+    const bare = input.kind === 'quantity' && read.guessed && 'si' in read.value;
+    return bare ? bareInCatalogueUnit(input, text) : read.value;
+  });
+  if (problems.length > 0)
+    return makeReply(turn.speaker, 'refusal', problems[0]!, {
+      calculation: id,
+      ...(problems.length > 1 ? { body: problems.slice(1).join('\n') } : {}),
+    });
+  if (ask.length > 0) {
+    const input = calculation.inputs[ask[0]!]!;
+    return makeReply(turn.speaker, 'question', `In which unit is the ${input.name}? ${input.ask}`, {
+      calculation: id,
+      asks: ask,
+    });
+  }
+  const units = Object.values(given).flatMap((value) => ('si' in value && value.unit ? [unitNamed(value.unit)] : []));
+  return work(turn, calculation, given, preferencesFor(turn, units), { alone: true });
+}
+
+async function suggestionsFor(
+  parts: Parts,
+  speaker: Speaker,
+  command: string,
+  option: string,
+): Promise<readonly string[]> {
+  const [group = '', sub = ''] = command.split(' ');
+  const entry = parts.commands.find(({ name }) => name === group);
+  const input = entry && calculationAt(entry, sub)?.inputs[option];
+  if (input?.kind === 'lookup') return input.suggestions;
+  const action = entry?.actions?.find(({ name }) => name === sub || name === group);
+  const suggest = action?.options.find(({ name }) => name === option)?.suggest;
+  if (suggest === 'tank') return (await parts.store.tanks(speaker.id)).map(({ name }) => name);
+  if (suggest === 'field') return [...profileFields.values()].map(({ input: field }) => field.name);
+  return suggest === 'topic' ? parts.commands.map(({ name }) => name) : option === 'pipe' ? PIPE_NAMES : [];
+}
+
+/** A bare number of a structured call is in the catalogue's unit, never guessed. */
+function bareInCatalogueUnit(input: Input & { kind: 'quantity' }, text: string) {
+  const unit = catalogueUnit(input);
+  return { si: toSI(Number.parseFloat(text.replace(/,/g, '')), unit), unit: unit.id, from: 'message' as const };
+}

@@ -1,0 +1,64 @@
+import { z } from 'zod/mini';
+import type { Given } from '../core/run.js';
+
+const givenValue = z.union([
+  z.object({
+    si: z.number(),
+    unit: z.optional(z.string()),
+    from: z.string(),
+    low: z.optional(z.number()),
+    high: z.optional(z.number()),
+  }),
+  z.object({ text: z.string(), from: z.string() }),
+]);
+const given = z.record(z.string(), givenValue);
+
+const schema = z.object({
+  topic: z.optional(z.string()),
+  given,
+  asked: z.optional(z.string()),
+  /** Numbers with two readings: the member was asked which unit is meant. */
+  doubts: z.optional(
+    z.array(z.object({ id: z.string(), readings: z.array(z.object({ si: z.number(), unit: z.string() })) })),
+  ),
+  /** Said in this conversation about the tank, by profile key, whether saved or not. */
+  known: given,
+  answer: z.optional(z.string()),
+  /** The topic before this one. */
+  before: z.optional(z.object({ topic: z.string(), given })),
+  /** What the last statement changed, so that "forget that" can take it back. */
+  stated: z.optional(z.object({ tank: z.string(), keys: z.array(z.string()) })),
+  /** The member's units were said or chosen. */
+  settled: z.boolean(),
+});
+
+/** What is remembered of a conversation between two messages. */
+export interface Dialogue {
+  topic?: string;
+  given: Given;
+  asked?: string;
+  doubts?: { id: string; readings: { si: number; unit: string }[] }[];
+  known: Given;
+  answer?: string;
+  before?: { topic: string; given: Given };
+  stated?: { tank: string; keys: string[] };
+  settled: boolean;
+}
+
+export const freshDialogue = (): Dialogue => ({ given: {}, known: {}, settled: false });
+
+/** A dialogue from the store; a state that an older version wrote and this one cannot read starts afresh. */
+export function dialogueFrom(json: string | undefined): Dialogue {
+  if (json === undefined) return freshDialogue();
+  const read = schema.safeParse(JSON.parse(json));
+  return read.success ? (read.data as Dialogue) : freshDialogue();
+}
+
+/** Values of an earlier message are no longer "from the message". */
+export const asEarlier = (values: Given): Given =>
+  Object.fromEntries(
+    Object.entries(values).map(([id, value]) => [
+      id,
+      value.from === 'message' ? { ...value, from: 'earlier' as const } : value,
+    ]),
+  );

@@ -1,0 +1,86 @@
+import { unitNamed } from '../core/quantity/units.js';
+import type { Reply } from '../core/reply.js';
+import { type Given, run } from '../core/run.js';
+import { IMPERIAL, METRIC, type Preferences, US } from '../core/show-value.js';
+import { usedLines, workingText } from '../render/text.js';
+import { calculationNamed } from './catalogue.js';
+import type { Message, StoredAnswer } from './ports.js';
+import { makeReply, notice } from './replies.js';
+import { saveInputs } from './statement.js';
+import { preferencesFor, type Turn } from './turn.js';
+import { answer } from './work.js';
+
+const NO_ANSWER = 'There is no answer to go back to yet: ask me something first.';
+const GONE = 'That answer is no longer kept: ask again and I work it out afresh.';
+
+const givenOf = (stored: StoredAnswer): Given => JSON.parse(stored.given) as Given;
+
+const saidUnits = (given: Given) =>
+  Object.values(given).flatMap((value) => ('si' in value && value.unit !== undefined ? [unitNamed(value.unit)] : []));
+
+async function recalled(
+  turn: Turn,
+  answerId: string | undefined,
+): Promise<{ stored: StoredAnswer; outcome: ReturnType<typeof run> & { kind: 'answer' } } | string> {
+  if (answerId === undefined) return NO_ANSWER;
+  const stored = await turn.store.answer(answerId);
+  const calculation = stored && calculationNamed(stored.calculation);
+  if (!stored || !calculation) return GONE;
+  const outcome = run(calculation, givenOf(stored));
+  return outcome.kind === 'answer' ? { stored, outcome } : GONE;
+}
+
+/** The working of an answer, whole. */
+export async function workingOf(turn: Turn, answerId: string | undefined): Promise<Reply> {
+  const found = await recalled(turn, answerId);
+  if (typeof found === 'string') return notice(turn.speaker, found);
+  const { outcome, stored } = found;
+  const preferences = preferencesFor(turn, saidUnits(givenOf(stored)));
+  const full = answer(turn, outcome, preferences, stored.id);
+  const body = [usedLines(full.inputs).join('\n'), workingText(full.steps)].join('\n\n');
+  return makeReply(turn.speaker, 'notice', full.headline, {
+    calculation: full.calculation,
+    body,
+    sources: full.sources,
+    private: stored.member !== turn.speaker.id,
+  });
+}
+
+type UnitWish = 'metric' | 'us' | 'imperial' | 'celsius' | 'fahrenheit';
+const WISHES: Record<UnitWish, (now: Preferences) => Preferences> = {
+  metric: () => METRIC,
+  us: () => US,
+  imperial: () => IMPERIAL,
+  celsius: ({ system }) => ({ system, temperature: 'degC' }),
+  fahrenheit: ({ system }) => ({ system, temperature: 'degF' }),
+};
+
+/** The last answer again in the units wished for, which are the member's from now on. */
+export async function reworked(turn: Turn, answerId: string | undefined, wish: UnitWish): Promise<Reply> {
+  const preferences = WISHES[wish](turn.preferred ?? METRIC);
+  await turn.store.savePreferences(turn.speaker.id, preferences);
+  const found = await recalled(turn, answerId);
+  if (typeof found === 'string')
+    return notice(
+      turn.speaker,
+      `From now on I answer in ${wish === 'us' ? 'US units' : wish === 'metric' || wish === 'imperial' ? `${wish} units` : `degrees ${wish === 'celsius' ? 'Celsius' : 'Fahrenheit'}`}.`,
+    );
+  return answer(turn, found.outcome, preferences, found.stored.id);
+}
+
+/** A button under an answer. Anyone who can see the answer may look at its working; only its owner's tank can be saved to. */
+export async function pressed(turn: Turn, message: Extract<Message, { press: string }>): Promise<Reply> {
+  const found = await recalled(turn, message.answer);
+  if (typeof found === 'string') return notice(turn.speaker, found, { private: true });
+  const { stored, outcome } = found;
+  if (message.press === 'working') return workingOf(turn, stored.id);
+  if (message.press === 'units') {
+    const shown = preferencesFor(turn, saidUnits(givenOf(stored)));
+    return answer(turn, outcome, shown.system === 'metric' ? US : METRIC, stored.id);
+  }
+  if (stored.member !== turn.speaker.id)
+    return notice(turn.speaker, 'Those numbers are another member’s: ask the question yourself and save your own.', {
+      private: true,
+    });
+  return saveInputs(turn, outcome.calculation, givenOf(stored), message.tank);
+}

@@ -1,0 +1,30 @@
+import type { Action, Reply } from '../core/reply.js';
+import { replyText } from '../render/text.js';
+import type { Speaker } from './ports.js';
+
+type Parts = Partial<Omit<Reply, 'member' | 'kind' | 'headline' | 'text'>>;
+
+/** A reply from its parts, with its text. */
+export function makeReply(speaker: Speaker, kind: Reply['kind'], headline: string, parts: Parts = {}): Reply {
+  const reply = {
+    member: speaker.id,
+    kind,
+    calculation: null,
+    headline,
+    inputs: [],
+    steps: [],
+    results: [],
+    cautions: [],
+    sources: [],
+    asks: [],
+    files: [],
+    ...parts,
+  };
+  return { ...reply, text: replyText(reply) };
+}
+
+export const notice = (speaker: Speaker, headline: string, parts: Parts = {}): Reply =>
+  makeReply(speaker, 'notice', headline, parts);
+
+/** A button that says something for the member. */
+export const saying = (label: string, say: string): Action => ({ verb: 'say', label, say });

@@ -1,0 +1,244 @@
+import { inputIn } from '../core/answer.js';
+import type { Calculation, QuantityInput } from '../core/calculation.js';
+import { type ProfileField, profileFields } from '../core/profile.js';
+import { refusalForRange } from '../core/refusal.js';
+import type { Reply } from '../core/reply.js';
+import { type Given, type GivenValue, run, type UsedInput } from '../core/run.js';
+import { METRIC, type Preferences } from '../core/show-value.js';
+import { calculationList } from './catalogue.js';
+import type { StoredValue, Tank } from './ports.js';
+import { makeReply, notice, saying } from './replies.js';
+import { currentTank, now, type Turn } from './turn.js';
+
+export const FIRST_TANK = 'main tank';
+
+/** The tank that a statement is about: the named one, the current one, or a new one. */
+export async function tankFor(turn: Turn, name: string | undefined): Promise<{ tank: Tank; created: boolean }> {
+  const wanted = name?.toLowerCase();
+  const found =
+    wanted === undefined ? currentTank(turn) : turn.tanks.find((tank) => tank.name.toLowerCase() === wanted);
+  if (found) {
+    if (!found.current) await turn.store.useTank(turn.speaker.id, found.id);
+    return { tank: found, created: false };
+  }
+  return { tank: await turn.store.createTank(turn.speaker.id, name ?? FIRST_TANK, now(turn)), created: true };
+}
+
+export const toStored = (value: GivenValue): StoredValue =>
+  'si' in value ? { si: value.si, ...(value.unit === undefined ? {} : { unit: value.unit }) } : { text: value.text };
+const fromStored = (stored: StoredValue): GivenValue =>
+  stored.si === undefined
+    ? { text: stored.text ?? '', from: 'profile' }
+    : { si: stored.si, from: 'profile', ...(stored.unit ? { unit: stored.unit } : {}) };
+
+/** A stored or said value of a field as a person reads it. */
+export function shownField({ input, key }: ProfileField, value: GivenValue, preferences: Preferences): string {
+  const used: UsedInput = {
+    id: key,
+    from: 'profile',
+    input,
+    name: input.name,
+    ...('si' in value ? { si: value.si, ...(value.unit ? { unit: value.unit } : {}) } : { text: value.text }),
+  };
+  return inputIn(used, preferences).shown;
+}
+
+export const shownStored = (field: ProfileField, stored: StoredValue, preferences: Preferences): string =>
+  shownField(field, fromStored(stored), preferences);
+
+/** Values that cannot be: outside a field's range, or against each other (glass thicker than the tank). */
+function problemsOf(values: Given, tank: Tank): { key: string; text: string }[] {
+  const ranges = Object.entries(values).flatMap(([key, value]) => {
+    const input = profileFields.get(key as never)?.input;
+    if (input?.kind !== 'quantity' || !('si' in value)) return [];
+    const refusal = refusalForRange(key, input as QuantityInput, value.si, value.unit);
+    return refusal ? [{ key, text: refusal.text }] : [];
+  });
+  const before = rulesBroken(tank, {});
+  const after = rulesBroken(tank, values).filter(({ text }) => !before.some((known) => known.text === text));
+  const against = after.flatMap(({ text, keys }) => {
+    const key = keys.find((name) => name in values);
+    return key === undefined || ranges.some((entry) => entry.key === key) ? [] : [{ key, text }];
+  });
+  return [...ranges, ...against.filter(({ text }, i, all) => all.findIndex((other) => other.text === text) === i)];
+}
+
+function rulesBroken(tank: Tank, values: Given): { text: string; keys: string[] }[] {
+  return calculationList.flatMap((calculation) => {
+    const given = givenFor(calculation, tank, values);
+    if (Object.keys(given).length < 2) return [];
+    const outcome = run(calculation, given);
+    if (outcome.kind !== 'refusal') return [];
+    return outcome.refusals
+      .filter(({ code }) => code === 'rule')
+      .map(({ text, input }) => ({
+        text,
+        keys: [
+          calculation.inputs[input ?? '']?.profile ?? '',
+          ...Object.values(calculation.inputs).flatMap(({ profile }) => profile ?? []),
+        ],
+      }));
+  });
+}
+
+function givenFor(calculation: Calculation, tank: Tank, values: Given): Given {
+  return Object.fromEntries(
+    Object.entries(calculation.inputs).flatMap(([id, { profile }]) => {
+      if (profile === undefined) return [];
+      const stored = tank.values[profile];
+      const value = values[profile] ?? (stored && fromStored(stored));
+      return value ? [[id, value]] : [];
+    }),
+  );
+}
+
+/** Keeps what was said about a tank and says what was understood, what changed, and what was not kept. */
+export async function keep(
+  turn: Turn,
+  name: string | undefined,
+  values: Given,
+  preferences: Preferences,
+  guessed: readonly string[],
+): Promise<Reply> {
+  const { tank, created } = await tankFor(turn, name);
+  const problems = problemsOf(values, tank);
+  const good = Object.fromEntries(
+    Object.entries(values).filter(([key]) => !problems.some((problem) => problem.key === key)),
+  );
+  await turn.store.saveValues(
+    turn.speaker.id,
+    tank.id,
+    Object.fromEntries(Object.entries(good).map(([key, value]) => [key, toStored(value)])),
+    now(turn),
+  );
+  turn.dialogue.stated = { tank: tank.id, keys: Object.keys(good) };
+  turn.dialogue.known = Object.fromEntries(Object.entries(turn.dialogue.known).filter(([key]) => !(key in good)));
+  const lines = Object.entries(good).map(([key, value]) =>
+    fieldLine(key, value, tank, preferences, guessed.includes(key)),
+  );
+  if (lines.length === 0) {
+    const others = problems.slice(1).map(({ text }) => text);
+    return makeReply(turn.speaker, 'refusal', problems[0]?.text ?? 'I found nothing in that to keep.', {
+      body: [...others, 'Nothing was changed.'].join('\n'),
+    });
+  }
+  const headline = `${created ? 'Started' : 'Kept for'} your ${created ? 'tank ' : ''}“${tank.name}”: ${lines.join('; ')}.`;
+  const body = [
+    ...problems.map(({ text }) => `Not kept: ${text}`),
+    nextStep({
+      ...tank.values,
+      ...Object.fromEntries(Object.entries(good).map(([key, value]) => [key, toStored(value)])),
+    }),
+  ];
+  return notice(turn.speaker, headline, {
+    body: body.join('\n'),
+    private: true,
+    actions: [saying('Show my tank', '/tank show'), saying('How much water?', 'how much water does it hold')],
+  });
+}
+
+function fieldLine(key: string, value: GivenValue, tank: Tank, preferences: Preferences, guessed: boolean): string {
+  const field = profileFields.get(key as never)!;
+  const shown = shownField(field, value, preferences);
+  const old = tank.values[key];
+  const was = old && shownStored(field, old, preferences);
+  const changed = was !== undefined && was !== shown ? ` (was ${was})` : '';
+  return `${field.input.name} ${shown}${changed}${guessed ? ' (I took that unit for granted: correct me if it is another)' : ''}`;
+}
+
+/** What the tank's numbers are already enough for, and what is missing for the next answer. */
+function nextStep(values: Readonly<Record<string, StoredValue>>): string {
+  const tank: Tank = { id: '', member: '', name: '', current: true, values };
+  const states = calculationList.map((calculation) => ({
+    calculation,
+    outcome: run(calculation, givenFor(calculation, tank, {})),
+  }));
+  const ready = states.filter(
+    ({ calculation, outcome }) =>
+      outcome.kind === 'answer' && outcome.inputs.some(({ from }) => from === 'profile') && calculation.cues.length > 0,
+  );
+  const nearly = states
+    .flatMap(({ calculation, outcome }) =>
+      outcome.kind === 'question' && outcome.asks.length === 1 && outcome.inputs.some(({ from }) => from === 'profile')
+        ? [{ calculation, ask: outcome.asks[0]! }]
+        : [],
+    )
+    .slice(0, 1);
+  const can =
+    ready.length > 0
+      ? `That is enough for: ${ready
+          .slice(0, 3)
+          .map(({ calculation }) => calculation.title.toLowerCase())
+          .join('; ')}.`
+      : 'Tell me more whenever you like; I add it to the same tank.';
+  const more = nearly.map(
+    ({ calculation, ask }) =>
+      `With the ${calculation.inputs[ask]!.name} I can also do: ${calculation.title.toLowerCase()}.`,
+  );
+  return [can, ...more].join(' ');
+}
+
+/** Takes back what the last statement said: the values before it stand again. */
+export async function takeBack(turn: Turn): Promise<Reply> {
+  const { stated } = turn.dialogue;
+  if (!stated) {
+    const hadTopic = turn.dialogue.topic !== undefined;
+    turn.dialogue.given = {};
+    turn.dialogue.known = {};
+    delete turn.dialogue.asked;
+    return notice(
+      turn.speaker,
+      hadTopic
+        ? 'Forgotten: I start that question afresh. Your tank’s page is as it was.'
+        : 'There is nothing to take back.',
+    );
+  }
+  const names = stated.keys.map((key) => profileFields.get(key as never)?.input.name ?? key);
+  for (const key of stated.keys) await turn.store.removeValue(turn.speaker.id, stated.tank, key, now(turn));
+  delete turn.dialogue.stated;
+  return notice(turn.speaker, `Taken back: ${names.join('; ')}.`, {
+    body: 'The values are off the tank’s page; its history keeps them.',
+    private: true,
+  });
+}
+
+const NO_NAME =
+  /^(?:new|big|large|small|little|own|old|main|current|reef|display|home|whole|first|glass|saltwater|salt ?water|acrylic|custom|next|dream|rectangular|empty|full|fish)$/;
+
+/** "my frag tank is …": a tank of that name. Ordinary adjectives are no names. */
+export function tankNamed(folded: string, tanks: readonly Tank[]): string | undefined {
+  const known = tanks.find(
+    ({ name }) => name !== FIRST_TANK && new RegExp(`(?<![a-z])${escaped(name.toLowerCase())}(?![a-z])`).test(folded),
+  );
+  if (known) return known.name;
+  const called = folded.match(
+    /(?:tank|system) (?:called|named) "?([a-z0-9][a-z0-9 '-]{0,28}?)"?(?= is| has|[,.:;]|$)/,
+  )?.[1];
+  if (called) return called.trim();
+  const named = folded.match(/\bmy ([a-z][a-z-]{1,20}(?: [a-z][a-z-]{1,20})?) tank\b/)?.[1];
+  if (!named || named.split(' ').every((word) => NO_NAME.test(word) || /^\d/.test(word))) return undefined;
+  return `${named
+    .split(' ')
+    .filter((word) => !NO_NAME.test(word))
+    .join(' ')} tank`;
+}
+
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** Saves the inputs of an answer to a tank's page. */
+export async function saveInputs(
+  turn: Turn,
+  calculation: Calculation,
+  given: Given,
+  tankName: string | undefined,
+): Promise<Reply> {
+  const values = Object.fromEntries(
+    Object.entries(given).flatMap(([id, value]) => {
+      const key = calculation.inputs[id]?.profile;
+      return key !== undefined && (value.from === 'message' || value.from === 'earlier') ? [[key, value]] : [];
+    }),
+  );
+  if (Object.keys(values).length === 0)
+    return notice(turn.speaker, 'There is nothing in that answer that belongs on a tank’s page.', { private: true });
+  return keep(turn, tankName, values, turn.preferred ?? METRIC, []);
+}

@@ -1,0 +1,121 @@
+import type { Calculation } from '../core/calculation.js';
+import type { UnitRow } from '../core/quantity/units.js';
+import type { Reply } from '../core/reply.js';
+import type { Given, GivenValue } from '../core/run.js';
+import { METRIC, type Preferences, preferencesFrom } from '../core/show-value.js';
+import type { UnitHints } from '../language/readings.js';
+import type { Command } from './command.js';
+import { type Dialogue, dialogueFrom } from './dialogue.js';
+import type { Clock, Speaker, Store, StoredValue, Tank } from './ports.js';
+import type { Understood } from './understand.js';
+
+/** What the conversation is built from. */
+export interface Parts {
+  readonly store: Store;
+  readonly commands: readonly Command[];
+  /** Keeps a file for the member to take away. @returns its path */
+  readonly keepFile: (name: string, content: string) => Promise<string>;
+}
+
+/** One message being answered. */
+export interface Turn extends Parts {
+  readonly speaker: Speaker;
+  readonly clock: Clock;
+  readonly dialogue: Dialogue;
+  tanks: readonly Tank[];
+  /** The member's own units, stored or settled; undefined while nobody knows. */
+  readonly preferred: Preferences | undefined;
+  /** How the message was read, for the explanation. */
+  understood?: Understood;
+  /** The member's data were deleted in this turn: nothing is written after it. */
+  forgotten?: boolean;
+  /** Runs a slash command, as if the member had typed it. */
+  readonly command: (text: string) => Promise<Reply[]>;
+  /** Answers free text, as if the member had typed it. */
+  readonly hear: (text: string, explain?: boolean) => Promise<Reply[]>;
+}
+
+/** The two ways into the conversation that a turn may take again. */
+export interface Entrances {
+  readonly command: (turn: Turn, text: string) => Promise<Reply[]>;
+  readonly hear: (turn: Turn, text: string, explain?: boolean) => Promise<Reply[]>;
+}
+
+const placeOf = ({ club, channel }: Speaker): string => `${club ?? 'direct'}/${channel ?? ''}`;
+
+export async function startTurn(parts: Parts, speaker: Speaker, clock: Clock, entrances: Entrances): Promise<Turn> {
+  const [state, tanks, preferred] = await Promise.all([
+    parts.store.dialogue(speaker.id, placeOf(speaker)),
+    parts.store.tanks(speaker.id),
+    parts.store.preferences(speaker.id),
+  ]);
+  const turn: Turn = {
+    ...parts,
+    speaker,
+    clock,
+    tanks,
+    preferred,
+    dialogue: dialogueFrom(state),
+    command: (text) => entrances.command(turn, text),
+    hear: (text, explain) => entrances.hear(turn, text, explain),
+  };
+  return turn;
+}
+
+export const endTurn = async (turn: Turn): Promise<void> => {
+  if (!turn.forgotten) await turn.store.saveDialogue(turn.speaker.id, placeOf(turn.speaker), JSON.stringify(turn.dialogue));
+};
+
+/** The units to answer in: those of the message where it has any, else the member's. */
+export const preferencesFor = (turn: Turn, said: readonly UnitRow[]): Preferences =>
+  preferencesFrom(said, turn.preferred ?? METRIC);
+
+export const hintsFor = (turn: Turn, said: readonly UnitRow[]): UnitHints => ({
+  preferences: turn.preferred ?? METRIC,
+  settled: turn.preferred !== undefined,
+  said,
+});
+
+/** Units that a member has shown to use are remembered, so that a bare 48 can be read; an explicit choice is never overwritten. */
+export async function learnUnits(turn: Turn, said: readonly UnitRow[]): Promise<void> {
+  if (turn.preferred !== undefined) return;
+  const [a, b] = [preferencesFrom(said, METRIC), preferencesFrom(said, { system: 'us', temperature: 'degF' })];
+  if (a.system === b.system && a.temperature === b.temperature) await turn.store.savePreferences(turn.speaker.id, a);
+}
+
+export const currentTank = ({ tanks }: Turn): Tank | undefined => tanks.find(({ current }) => current);
+
+export const now = ({ clock }: Turn): string => clock.now().toISOString();
+
+const fromStored = ({ si, unit, text }: StoredValue): GivenValue | undefined => {
+  if (si !== undefined) return { si, from: 'profile', ...(unit === undefined ? {} : { unit }) };
+  return text === undefined ? undefined : { text, from: 'profile' };
+};
+
+/**
+ * Everything a calculation can be fed with: what was said for it, then what was said about the tank in this conversation,
+ * then the tank's own page. A message that describes another tank keeps the page's sizes out.
+ */
+export function gather(turn: Turn, calculation: Calculation, given: Given): Given {
+  const tank = currentTank(turn);
+  const keysSaid = Object.entries(calculation.inputs).flatMap(([id, { profile }]) =>
+    given[id] && profile ? [profile] : [],
+  );
+  const another =
+    keysSaid.includes('water.volume') || (keysSaid.includes('display.length') && keysSaid.includes('display.width'));
+  const all: Record<string, GivenValue> = {};
+  for (const [id, { profile }] of Object.entries(calculation.inputs)) {
+    const said = given[id];
+    if (said) {
+      all[id] = said;
+      continue;
+    }
+    if (profile === undefined) continue;
+    const ownSize = profile.startsWith('display.') || profile === 'water.volume';
+    if (another && ownSize) continue;
+    const stored = tank?.values[profile];
+    const value = turn.dialogue.known[profile] ?? (stored && fromStored(stored));
+    if (value) all[id] = value;
+  }
+  return all;
+}

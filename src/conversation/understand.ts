@@ -1,0 +1,115 @@
+import { quantityTable } from '../../data/quantities.js';
+import type { Calculation, Input } from '../core/calculation.js';
+import type { UnitRow } from '../core/quantity/units.js';
+import { fromSI, toSI } from '../core/quantity/units.js';
+import type { ReadMeasurement } from '../core/reply.js';
+import type { Given } from '../core/run.js';
+import { choicesIn, lookupsIn, outside } from '../language/choices.js';
+import { clockRoles } from '../language/clock-roles.js';
+import { type Words, wordsOf } from '../language/cues.js';
+import { type Mention, measurementsIn } from '../language/measurements.js';
+import { type NormalText, normalText, originalSpan } from '../language/normal-text.js';
+import { givenFrom } from '../language/read-value.js';
+import type { UnitHints } from '../language/readings.js';
+import { type Assignment, assignRoles, type Doubt } from '../language/roles.js';
+
+/** A message cut into words and measurements, before anybody asks what it is about. */
+export interface Heard {
+  readonly original: string;
+  readonly normal: NormalText;
+  readonly text: string;
+  readonly words: Words;
+  readonly mentions: readonly Mention[];
+  readonly said: readonly UnitRow[];
+}
+
+export function hearText(original: string): Heard {
+  const normal = normalText(original);
+  const mentions = measurementsIn(normal.text);
+  const said = mentions.flatMap(({ units }) =>
+    units.length === 1 || units.every(({ id }) => id !== 'g') ? units.slice(0, 1) : [],
+  );
+  return { original, normal, text: normal.text, words: wordsOf(normal.text), mentions, said };
+}
+
+export interface Understood {
+  readonly given: Given;
+  readonly doubts: readonly Doubt[];
+  readonly assignment: Assignment;
+  readonly why: readonly string[];
+  /** Values whose unit was guessed, to be said in the reply. */
+  readonly guessed: readonly string[];
+}
+
+/** Reads a message for a set of inputs: pipe sizes and lists first, then choices and clock times, then every number. */
+export async function understand(
+  heard: Heard,
+  inputs: Readonly<Record<string, Input>>,
+  hints: UnitHints,
+  asked?: string,
+): Promise<Understood> {
+  const lookups = lookupsIn(inputs, heard.text);
+  const clocks = clockRoles(inputs, heard.text, heard.words);
+  const choices = choicesIn(inputs, heard.words);
+  const free = outside(heard.mentions, [...lookups, ...clocks.roles]);
+  const assignment = assignRoles(inputs, free, heard.words, heard.text, hints, asked);
+  const texts = [...lookups, ...clocks.roles, ...choices, ...(await datesIn(inputs, heard.original))];
+  const given: Given = {
+    ...Object.fromEntries(assignment.roles.map(({ id, reading }) => [id, givenFrom(reading)])),
+    ...clocks.given,
+    ...Object.fromEntries(texts.map(({ id, text }) => [id, { text, from: 'message' as const }])),
+  };
+  const guessed = assignment.roles
+    .filter(({ reading, mention }) => reading.guessed && mention.units.length === 0)
+    .map(({ id }) => id);
+  const why = [
+    ...assignment.why,
+    ...texts.map(({ id, text }) => `“${text}” is taken as the ${inputs[id]!.name}: it names one`),
+  ];
+  return { given, doubts: assignment.doubts, assignment, why, guessed };
+}
+
+async function datesIn(
+  inputs: Readonly<Record<string, Input>>,
+  original: string,
+): Promise<{ id: string; text: string }[]> {
+  const id = Object.keys(inputs).find((name) => inputs[name]!.kind === 'date');
+  if (id === undefined) return [];
+  const { readDate } = await import('../language/dates.js');
+  const text = readDate(original);
+  return text === undefined ? [] : [{ id, text }];
+}
+
+/** The measurements of a message as the reply explains them. */
+export function explainMeasurements(heard: Heard, understood?: Understood): ReadMeasurement[] {
+  return heard.mentions.map((mention) => {
+    const role = understood?.assignment.roles.find((entry) => entry.mention === mention);
+    const unit = role?.reading.unit ?? mention.units[0];
+    const quantity = unit?.quantities[0] ?? 'number';
+    const si = role?.reading.si ?? (unit ? toSI(mention.value, unit) : mention.value);
+    const alternatives = mention.units
+      .filter((other) => other !== unit)
+      .map((other) => ({ quantity: other.quantities[0]!, unit: other.id, si: toSI(mention.value, other) }));
+    return {
+      span: originalSpan(heard.normal, mention.start, mention.end),
+      text: heard.original.slice(...originalSpan(heard.normal, mention.start, mention.end)),
+      quantity,
+      value: unit ? fromSI(si, unit) : mention.value,
+      unit: unit?.id ?? '1',
+      si,
+      si_unit: unit ? quantityTable[unit.quantities[0]!].si : '1',
+      ...(mention.low === undefined || mention.high === undefined || !unit
+        ? {}
+        : { low: toSI(mention.low, unit), high: toSI(mention.high, unit) }),
+      ...(mention.count === undefined ? {} : { count: mention.count }),
+      ...(role ? { role: role.id } : {}),
+      ...(alternatives.length > 0 ? { alternatives } : {}),
+    };
+  });
+}
+
+/** Inputs of a calculation that a message spoke of, whether or not it gave a number. */
+export const saysAnything = ({ given, doubts }: Understood): boolean =>
+  Object.keys(given).length > 0 || doubts.length > 0;
+
+export const inputsOf = (calculation: Calculation): Readonly<Record<string, Input>> => calculation.inputs;

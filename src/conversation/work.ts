@@ -1,0 +1,117 @@
+import { answerIn, inputIn, questionFor } from '../core/answer.js';
+import type { Calculation } from '../core/calculation.js';
+import type { Action, Reply } from '../core/reply.js';
+import { type Given, type Outcome, run } from '../core/run.js';
+import type { Preferences } from '../core/show-value.js';
+import { asEarlier } from './dialogue.js';
+import { makeReply } from './replies.js';
+import { gather, now, type Turn } from './turn.js';
+
+const MOST_KEPT_NAMED = 6;
+
+/**
+ * Works a calculation and words the outcome; remembers the topic, and what is being asked for.
+ * @param alone true for a structured call: nothing is added from the conversation or the tank
+ */
+export async function work(
+  turn: Turn,
+  calculation: Calculation,
+  given: Given,
+  preferences: Preferences,
+  { alone = false } = {},
+): Promise<Reply> {
+  const all = alone ? given : gather(turn, calculation, given);
+  const outcome = run(calculation, all);
+  rememberTopic(turn, calculation, given);
+  if (outcome.kind === 'question') return ask(turn, outcome, preferences);
+  if (outcome.kind === 'refusal') return refuse(turn, outcome, preferences);
+  const answerId = await turn.store.saveAnswer({
+    member: turn.speaker.id,
+    calculation: calculation.id,
+    given: JSON.stringify(all),
+    at: now(turn),
+  });
+  turn.dialogue.answer = answerId;
+  return answer(turn, outcome, preferences, answerId);
+}
+
+function rememberTopic({ dialogue }: Turn, calculation: Calculation, given: Given): void {
+  if (dialogue.topic !== undefined && dialogue.topic !== calculation.id)
+    dialogue.before = { topic: dialogue.topic, given: asEarlier(dialogue.given) };
+  dialogue.topic = calculation.id;
+  dialogue.given = asEarlier(given);
+  delete dialogue.asked;
+  for (const [id, { profile }] of Object.entries(calculation.inputs)) {
+    const value = given[id];
+    if (profile !== undefined && value)
+      dialogue.known = { ...dialogue.known, [profile]: asEarlier({ [id]: value })[id]! };
+  }
+}
+
+/** An answer in given units, with what can be done next. */
+export function answer(
+  turn: Turn,
+  outcome: Outcome & { kind: 'answer' },
+  preferences: Preferences,
+  answerId: string,
+): Reply {
+  const { calculation } = outcome;
+  const worded = answerIn(outcome, preferences);
+  return makeReply(turn.speaker, 'answer', worded.headline, {
+    calculation: calculation.id,
+    ...worded,
+    answerId,
+    actions: actionsFor(outcome, preferences),
+  });
+}
+
+function actionsFor(outcome: Outcome & { kind: 'answer' }, preferences: Preferences): Action[] {
+  const savable = outcome.inputs.some(
+    ({ input, from }) => input?.profile !== undefined && (from === 'message' || from === 'earlier'),
+  );
+  return [
+    { verb: 'working', label: 'Show the working' },
+    { verb: 'units', label: preferences.system === 'metric' ? 'In US units' : 'In metric units' },
+    ...(savable ? [{ verb: 'save' as const, label: 'Save to my tank' }] : []),
+  ];
+}
+
+function ask(turn: Turn, outcome: Outcome & { kind: 'question' }, preferences: Preferences): Reply {
+  const [first] = outcome.asks;
+  turn.dialogue.asked = first!;
+  return makeReply(turn.speaker, 'question', questionFor(outcome.calculation, first!), {
+    calculation: outcome.calculation.id,
+    asks: outcome.asks,
+    inputs: outcome.inputs.filter(({ from }) => from !== 'default').map((used) => inputIn(used, preferences)),
+  });
+}
+
+function refuse(turn: Turn, outcome: Outcome & { kind: 'refusal' }, preferences: Preferences): Reply {
+  const { calculation, refusals, inputs } = outcome;
+  const [first, ...more] = refusals;
+  const about = refusals.flatMap(({ input }) => input ?? []);
+  const kept = inputs.filter(
+    ({ id, from, input }) => from !== 'default' && from !== 'table' && input && !about.includes(id),
+  );
+  turn.dialogue.given = Object.fromEntries(Object.entries(turn.dialogue.given).filter(([id]) => !about.includes(id)));
+  for (const id of about) forget(turn, calculation, id);
+  if (about[0] !== undefined && about[0] in calculation.inputs) turn.dialogue.asked = about[0];
+  const keptText = kept.slice(0, MOST_KEPT_NAMED).map((used) => `${used.name} ${inputIn(used, preferences).shown}`);
+  const body = [
+    ...more.map(({ text }) => text),
+    ...(kept.length > 0
+      ? [`Kept: ${keptText.join('; ')}${kept.length > MOST_KEPT_NAMED ? ' and the rest' : ''}.`]
+      : []),
+  ];
+  return makeReply(turn.speaker, 'refusal', first!.text, {
+    calculation: calculation.id,
+    ...(body.length > 0 ? { body: body.join('\n') } : {}),
+    asks: about.slice(0, 1),
+  });
+}
+
+function forget(turn: Turn, { inputs }: Calculation, id: string): void {
+  const key = inputs[id]?.profile;
+  if (key === undefined) return;
+  turn.dialogue.known = Object.fromEntries(Object.entries(turn.dialogue.known).filter(([known]) => known !== key));
+}

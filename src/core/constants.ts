@@ -1,0 +1,5 @@
+import type { Constant } from './calculation.js';
+
+/** Constants that several calculations print. */
+export const pi: Constant = { value: Math.PI, unit: '1', name: 'pi' };
+export const day: Constant = { value: 86_400, unit: 's', name: 'seconds in a day' };

@@ -1,0 +1,40 @@
+import type { Lookup } from '../calculation.js';
+
+const DEGREE = Math.PI / 180;
+
+/** Rough latitudes of the middle of well-known reef regions, from memory; north positive. */
+export const REEF_LATITUDES = [
+  { name: 'Florida Keys', latitude: 25 },
+  { name: 'Bahamas', latitude: 24 },
+  { name: 'Caribbean, south', latitude: 12 },
+  { name: 'Red Sea, north', latitude: 27 },
+  { name: 'Red Sea, south', latitude: 16 },
+  { name: 'Maldives', latitude: 4 },
+  { name: 'Okinawa', latitude: 26 },
+  { name: 'Coral Triangle', latitude: 0 },
+  { name: 'Great Barrier Reef', latitude: -18 },
+  { name: 'Fiji', latitude: -18 },
+  { name: 'Hawaii', latitude: 21 },
+  { name: 'Zanzibar', latitude: -6 },
+] as const;
+
+const plain = (text: string): string => text.toLowerCase().replace(/[^a-z]/g, '');
+
+/** Reads `18.3 S`, `24° north`, or a reef region by name. */
+export function readLatitude(text: string): Lookup | string {
+  const match = text.toLowerCase().match(/(\d+(?:\.\d+)?)\s*(?:°|deg(?:rees?)?)?\s*(north|south|n|s)(?![a-z])/);
+  if (match) {
+    const degrees = Number(match[1]) * (match[2]!.startsWith('s') ? -1 : 1);
+    return {
+      reading: `${match[1]}° ${degrees < 0 || match[2]!.startsWith('s') ? 'south' : 'north'}`,
+      inputs: { latitude: degrees * DEGREE },
+    };
+  }
+  const reef = REEF_LATITUDES.find(({ name }) => plain(text) !== '' && plain(name) === plain(text));
+  if (!reef) return `“${text}” is no latitude I can read: 18 S, 24 N or Great Barrier Reef would do.`;
+  return {
+    reading: reef.name,
+    inputs: { latitude: reef.latitude * DEGREE },
+    source: `latitude of ${reef.name}, about the middle of the region, from memory`,
+  };
+}

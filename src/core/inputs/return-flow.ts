@@ -1,0 +1,13 @@
+import { quantity } from '../calculation.js';
+
+/** What the return pump really sends up, and every drain must carry down. */
+export const returnFlow = quantity('flow', {
+  symbol: 'Q_r',
+  name: 'return flow',
+  words: ['return flow', 'return pump', 'return', 'pump', 'flow', 'must carry', 'required', 'through the sump', 'at'],
+  range: [0, 100_000, 'L/h'],
+  aboveLow: true,
+  usual: [200, 15_000, 'L/h'],
+  ask: 'How much flow does the return pump really send, at its head?',
+  profile: 'return.flow',
+});

@@ -1,0 +1,83 @@
+import { quantity, type Rule, type Sentence, step } from '../calculation.js';
+
+const SALINITY_WORDS = ['salinity', 'ppt', 'psu', 'salt level', 'salinity of'];
+
+/** EOS-80 was fitted up to here; so was the practical salinity scale. */
+const HIGHEST = 42;
+
+export const salinity = quantity('salinity', {
+  symbol: 'S',
+  name: 'salinity',
+  words: SALINITY_WORDS,
+  range: [0, HIGHEST, 'g/kg'],
+  usual: [20, 40, 'g/kg'],
+  slips: [
+    [1000, 1100, 'That looks like a density in kg/m³, or a specific gravity without its point.'],
+    [200, 420, 'A decimal point may be missing: 350 is written for 35.0.'],
+  ],
+  ask: 'Which salinity?',
+  example: '35 ppt',
+});
+
+/** What the tank is kept at. */
+export const salinityKept = quantity('salinity', { ...salinity, profile: 'water.salinity' });
+
+export const salinityNow = quantity('salinity', {
+  ...salinity,
+  symbol: 'S_1',
+  name: 'salinity now',
+  words: ['from', 'now', 'currently', 'at the moment', 'is at', 'reads', 'measured', 'present'],
+  ask: 'What is the salinity now?',
+  example: '33 ppt',
+});
+
+export const salinityTarget = quantity('salinity', {
+  ...salinity,
+  symbol: 'S_2',
+  name: 'salinity wanted',
+  words: ['to', 'target', 'want', 'wanted', 'up to', 'down to', 'back to', 'goal', 'aim'],
+  ask: 'Which salinity do you want?',
+  profile: 'water.salinity',
+});
+
+/** The water in the sample when it was read; a reading, so the tank's page does not keep it. */
+export const sampleTemperature = quantity('temperature', {
+  symbol: 'T',
+  name: 'temperature of the sample',
+  words: ['at', 'sample', 'water', 'temp', 'temperature', 'tank', 'in water of'],
+  range: [0, 40, 'degC'],
+  usual: [10, 32, 'degC'],
+  ask: 'How warm was the water when you read it?',
+});
+
+export const absoluteSalinityStep = step(
+  'S_A',
+  'S*35.16504/35',
+  'salinity',
+  'true mass of salt, reference composition (TEOS-10)',
+);
+
+/** A density that no seawater within the formula's range has at that temperature. */
+export const densityRules = (about: string): readonly Rule[] => [
+  {
+    refuse: 'rho < rho_w(T)*0.999999999',
+    because:
+      'That is lighter than fresh water at that temperature, so no salinity fits: check the reading, the temperatures and the unit.',
+    about,
+  },
+  {
+    refuse: 'rho > rho_sw(0.042, T)*1.000000001',
+    because:
+      'The salinity comes out above 42 ppt, where the density formula ends: check the reading and the temperatures the scale was made for.',
+    about,
+  },
+];
+
+const REEF = 'of natural water over reefs (common practice)';
+
+/** A first line that ends in how the salinity `S` stands to what reefs have, to the tenth that is shown. */
+export const againstReef = (text: string): readonly Sentence[] => [
+  { text: `${text}: within the 34 to 36 ppt ${REEF}.`, when: 'S >= 0.03395 and S <= 0.03605' },
+  { text: `${text}: below the 34 to 36 ppt ${REEF}.`, when: 'S < 0.03395' },
+  { text: `${text}: above the 34 to 36 ppt ${REEF}.` },
+];

@@ -1,0 +1,141 @@
+import { type Condition, choice, quantity, type Rule } from '../calculation.js';
+import { freeboard, glassThickness, height, length, width } from './display.js';
+import { humidity } from './room.js';
+import { sumpInputs } from './sump.js';
+import { activity, cover } from './surface.js';
+import { systemVolume } from './system-water.js';
+
+/** Only a volume is known: the tank gets a common shape, and all that hangs on the shape a range. */
+export const shapeGuessed: Condition = {
+  all: [
+    { given: 'volume' },
+    { not: { any: [{ given: 'length' }, { given: 'width' }, { given: 'height' }, { given: 'water_height' }] } },
+  ],
+};
+const heightGivenInstead: Condition = { all: [{ given: 'height' }, { not: { given: 'water_height' } }] };
+
+export const tankTemperature = quantity('temperature', {
+  symbol: 'T_w',
+  name: 'water temperature',
+  words: ['water', 'tank at', 'tank', 'kept at', 'hold', 'keep', 'target', 'at'],
+  range: [10, 35, 'degC'],
+  usual: [22, 29, 'degC'],
+  ask: 'What temperature is the water kept at?',
+  example: '78 F or 25.5 C',
+  profile: 'water.temperature',
+});
+
+/** The tank as something that gives heat to its room. */
+export const tankHeatInputs = {
+  humidity,
+  activity,
+  volume: quantity('volume', { ...systemVolume, needed: false }),
+  length: quantity('length', { ...length, needed: { not: shapeGuessed } }),
+  width: quantity('length', { ...width, needed: { not: shapeGuessed } }),
+  water_height: quantity('length', {
+    symbol: 'h',
+    name: 'water height in the tank',
+    words: ['water height', 'of water', 'water depth', 'deep', 'water level'],
+    range: [0.02, 2, 'm'],
+    needed: { not: { any: [{ given: 'height' }, { given: 'volume' }] } },
+    ask: 'How high does the water stand in the tank?',
+    example: '20 in or 50 cm',
+    profile: 'display.water_height',
+  }),
+  height: quantity('length', { ...height, needed: false }),
+  freeboard: quantity('length', {
+    ...freeboard,
+    needed: false,
+    default: {
+      value: 3,
+      unit: 'cm',
+      low: 1,
+      high: 6,
+      why: 'common practice, no source',
+      when: heightGivenInstead,
+    },
+  }),
+  glass_thickness: quantity('length', {
+    ...glassThickness,
+    default: { value: 10, unit: 'mm', low: 6, high: 15, why: 'a common pane, no source', when: shapeGuessed },
+  }),
+  length_to_height: quantity('ratio', {
+    symbol: 'r',
+    name: 'length over water height',
+    words: ['length to height'],
+    range: [0.5, 6, '1'],
+    needed: false,
+    default: {
+      value: 2.4,
+      unit: '1',
+      low: 1,
+      high: 4,
+      why: 'from a cube to a long low tank, as wide as its water is high (common practice, no source)',
+      when: shapeGuessed,
+    },
+    ask: 'How many times longer than high is the tank?',
+    example: '2.4',
+  }),
+  material: choice({
+    name: 'pane material',
+    words: ['glass or acrylic', 'made of', 'material'],
+    ask: 'Glass or acrylic?',
+    default: 'glass',
+    options: {
+      glass: { label: 'glass', words: ['glass'], gives: { k: 1 } },
+      acrylic: { label: 'acrylic', words: ['acrylic', 'plexi', 'plastic'], gives: { k: 0.19 } },
+    },
+    symbols: { k: 'W/(m K)' },
+    source: 'thermal conductivity: EN 572-1 for float glass, a handbook value for cast acrylic (from memory)',
+    profile: 'display.material',
+  }),
+  surface_area: quantity('area', {
+    symbol: 'A_d',
+    name: 'open water surface of the display',
+    words: ['surface', 'surface area', 'water surface'],
+    range: [0.001, 20, 'm2'],
+    needed: false,
+    ask: 'How large is the open water surface of the display?',
+    profile: 'display.surface_area',
+  }),
+  cover,
+  ...sumpInputs,
+};
+
+/** Heat that equipment puts into the water. */
+export const equipmentHeat = quantity('power', {
+  symbol: 'G',
+  name: 'steady heat from pumps and equipment',
+  words: ['gains', 'gain', 'pumps add', 'pump heat', 'equipment heat', 'steady heat', 'from pumps'],
+  range: [0, 20_000, 'W'],
+  usual: [5, 600, 'W'],
+  ask: 'How many watts of heat do pumps and other equipment put into the water?',
+  example: '60 W',
+  profile: 'heater.gains',
+});
+
+/** Against a heater only what runs day and night counts, and nothing unless it is said. */
+export const gains = quantity('power', { ...equipmentHeat, default: { value: 0, unit: 'W' } });
+
+export const geometryRules: readonly Rule[] = [
+  {
+    refuse: { any: ['2*t >= W', '2*t >= L'] },
+    because: 'No inside is left between panes that thick: check the unit of the pane thickness.',
+    about: 'glass_thickness',
+  },
+  {
+    refuse: 'V_s >= V',
+    because: 'The sump alone would hold more than the volume: the volume counts display and sump together.',
+    about: 'volume',
+  },
+  {
+    refuse: 'h <= 0',
+    because: 'No water is left in the display: check the height and the freeboard.',
+    about: 'height',
+  },
+  {
+    refuse: { any: ['2*t_s >= W_s', '2*t_s >= L_s'] },
+    because: 'No inside is left in the sump between panes that thick: check the unit.',
+    about: 'sump_glass_thickness',
+  },
+];

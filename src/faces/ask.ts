@@ -1,0 +1,133 @@
+import { createInterface } from 'node:readline';
+import type { Readable } from 'node:stream';
+import { z } from 'zod/mini';
+import { catalogue } from '../conversation/catalogue.js';
+import type { Brinewright, Clock, Message, Speaker } from '../conversation/ports.js';
+import { makeReply } from '../conversation/replies.js';
+import type { Reply } from '../core/reply.js';
+
+/** What the command line asked for. */
+export interface AskOptions {
+  readonly json: boolean;
+  readonly member: string;
+  readonly data?: string;
+  readonly catalogue: boolean;
+  readonly message: string;
+}
+
+export class UsageError extends Error {
+  override readonly name = 'UsageError';
+}
+
+const USAGE = 'ask [--json] [--member ID] [--data FILE] [--catalogue] [MESSAGE...]';
+
+/** @throws UsageError for an option that does not exist or lacks its value */
+export function readArguments(args: readonly string[]): AskOptions {
+  const rest = [...args];
+  const words: string[] = [];
+  const options: { json: boolean; member: string; data?: string; catalogue: boolean } = { json: false, member: 'me', catalogue: false };
+  const valueOf = (name: string): string => {
+    const value = rest.shift();
+    if (value === undefined) throw new UsageError(`${name} needs a value: ${USAGE}`);
+    return value;
+  };
+  for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
+    if (words.length > 0) words.push(word);
+    else if (word === '--json') options.json = true;
+    else if (word === '--catalogue') options.catalogue = true;
+    else if (word === '--member') options.member = valueOf(word);
+    else if (word === '--data') options.data = valueOf(word);
+    else if (word === '--') words.push(...rest.splice(0));
+    else if (word.startsWith('--')) throw new UsageError(`There is no option ${word}: ${USAGE}`);
+    else words.push(word);
+  }
+  return { ...options, message: words.join(' ') };
+}
+
+const lineSchema = z.object({
+  member: z.optional(z.string()),
+  club: z.optional(z.string()),
+  channel: z.optional(z.string()),
+  at: z.optional(z.string()),
+  explain: z.optional(z.boolean()),
+  say: z.optional(z.string()),
+  calculation: z.optional(z.string()),
+  inputs: z.optional(z.record(z.string(), z.unknown())),
+});
+
+interface Line {
+  readonly speaker: Speaker;
+  readonly message: Message;
+  readonly at?: Date;
+}
+
+/** One input line: an object that says who, when and where, or the message itself. @returns a sentence when it is neither */
+export function readLine(line: string, member: string): Line | string {
+  if (!line.trimStart().startsWith('{')) return { speaker: { id: member }, message: { say: line } };
+  let parsed: unknown;
+  try {
+    parsed = JSON.parse(line);
+  } catch {
+    return 'This line begins like JSON but cannot be read as JSON: check its quotes and brackets. The next line is served.';
+  }
+  const read = lineSchema.safeParse(parsed);
+  if (!read.success) {
+    const [issue] = read.error.issues;
+    return `This line’s ${issue?.path.join('.') || 'object'} is not what it should be: ${issue?.message ?? 'unreadable'}.`;
+  }
+  const { member: who = member, club, channel, at, explain, say, calculation, inputs } = read.data;
+  const when = at === undefined ? undefined : new Date(at);
+  if (when && Number.isNaN(when.getTime())) return `“${at}” is no time: 2027-03-01T19:00:00-05:00 would be right.`;
+  const message: Message | undefined =
+    calculation !== undefined ? { calculation, inputs: inputs ?? {} } : say !== undefined ? { say, ...(explain ? { explain } : {}) } : undefined;
+  if (!message) return 'This line says nothing: give “say”, or “calculation” with “inputs”.';
+  return { speaker: { id: who, ...(club === undefined ? {} : { club }), ...(channel === undefined ? {} : { channel }) }, message, ...(when ? { at: when } : {}) };
+}
+
+/** A clock that follows the machine's until a line moves it forward; it never goes back. */
+export function movableClock(start: () => Date): Clock & { moveTo: (at: Date) => void } {
+  let moved: Date | undefined;
+  return {
+    now: () => (moved && moved > start() ? moved : (moved ?? start())),
+    moveTo(at) {
+      if (moved === undefined || at > moved) moved = at;
+    },
+  };
+}
+
+export interface AskWorld {
+  readonly brinewright: () => Promise<Brinewright>;
+  readonly input: Readable;
+  readonly print: (line: string) => void;
+  readonly clock: () => Date;
+}
+
+/** The scriptable face: one message from the command line, or one a line from standard input. */
+export async function ask(options: AskOptions, world: AskWorld): Promise<void> {
+  if (options.catalogue) {
+    world.print(JSON.stringify(catalogue()));
+    return;
+  }
+  const brinewright = await world.brinewright();
+  const clock = movableClock(world.clock);
+  const show = (replies: readonly Reply[], line?: number) => {
+    for (const reply of replies) world.print(options.json ? JSON.stringify(line === undefined ? reply : { line, ...reply }) : reply.text);
+  };
+  if (options.message !== '') {
+    show(await brinewright.reply({ id: options.member }, { say: options.message }, clock));
+    return;
+  }
+  let number = 0;
+  for await (const line of createInterface({ input: world.input, crlfDelay: Number.POSITIVE_INFINITY })) {
+    number += 1;
+    if (line.trim() === '') continue;
+    show(await answerLine(brinewright, line, options.member, clock), number);
+  }
+}
+
+async function answerLine(brinewright: Brinewright, line: string, member: string, clock: ReturnType<typeof movableClock>): Promise<Reply[]> {
+  const read = readLine(line, member);
+  if (typeof read === 'string') return [makeReply({ id: member }, 'error', read)];
+  if (read.at) clock.moveTo(read.at);
+  return brinewright.reply(read.speaker, read.message, clock);
+}

@@ -1,0 +1,68 @@
+import type { ChoiceInput, Input, LookupInput } from '../core/calculation.js';
+import { findPhrase, type Words } from './cues.js';
+import type { Mention } from './measurements.js';
+
+/** A choice or a looked-up thing that was found in a text. */
+export interface TextRole {
+  readonly id: string;
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Options named in a text, the longest wording of each choice. */
+export function choicesIn(inputs: Readonly<Record<string, Input>>, words: Words): TextRole[] {
+  return Object.entries(inputs).flatMap(([id, input]) => {
+    if (input.kind !== 'choice') return [];
+    const found = optionIn(input, words);
+    return found ? [{ id, ...found }] : [];
+  });
+}
+
+function optionIn(input: ChoiceInput, words: Words): Omit<TextRole, 'id'> | undefined {
+  const hits = Object.entries(input.options).flatMap(([option, { label, words: spellings }]) =>
+    [option.replace(/_/g, ' '), label, ...(spellings ?? [])].flatMap((phrase) =>
+      findPhrase(words, phrase).map((place) => ({ text: option, ...place })),
+    ),
+  );
+  return hits.sort((a, b) => b.end - b.start - (a.end - a.start))[0];
+}
+
+/** The option that a short answer means: its words, or its first letters. */
+export function optionMeant(input: ChoiceInput, text: string, words: Words): string | undefined {
+  const found = optionIn(input, words);
+  if (found) return found.text;
+  const typed = text.trim().toLowerCase();
+  if (typed.length < 2) return undefined;
+  const starts = Object.entries(input.options).filter(
+    ([option, { label }]) => option.startsWith(typed) || label.toLowerCase().startsWith(typed),
+  );
+  return starts.length === 1 ? starts[0]![0] : undefined;
+}
+
+/** Pipe sizes, lists of fittings and the like, picked out by what they look like; several stretches are joined. */
+export function lookupsIn(inputs: Readonly<Record<string, Input>>, text: string): TextRole[] {
+  return Object.entries(inputs).flatMap(([id, input]) => (input.kind === 'lookup' ? lookupIn(id, input, text) : []));
+}
+
+function lookupIn(id: string, input: LookupInput, text: string): TextRole[] {
+  if (!input.pattern) return [];
+  const matches = [...text.matchAll(new RegExp(input.pattern, 'g'))].filter(([found]) => found.trim() !== '');
+  const usable = matches.filter(([found]) => typeof input.read(found, {}) !== 'string');
+  if (usable.length === 0) return [];
+  if (!input.many)
+    return [{ id, text: usable[0]![0].trim(), start: usable[0]!.index, end: usable[0]!.index + usable[0]![0].length }];
+  const last = usable[usable.length - 1]!;
+  return [
+    {
+      id,
+      text: usable.map(([found]) => found.trim()).join(', '),
+      start: usable[0]!.index,
+      end: last.index + last[0].length,
+    },
+  ];
+}
+
+/** Numbers inside a pipe size or a list of fittings mean nothing else. */
+export const outside = (mentions: readonly Mention[], taken: readonly TextRole[]): Mention[] =>
+  mentions.filter((mention) => !taken.some(({ start, end }) => mention.start < end && mention.end > start));

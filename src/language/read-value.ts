@@ -1,0 +1,84 @@
+import type { Input } from '../core/calculation.js';
+import { readClock } from '../core/quantity/clock-text.js';
+import { forReading, withFigures } from '../core/quantity/number.js';
+import type { GivenValue } from '../core/run.js';
+import { optionMeant } from './choices.js';
+import { wordsOf } from './cues.js';
+import { type Mention, measurementsIn } from './measurements.js';
+import { normalText } from './normal-text.js';
+import { exampleOf, type Reading, readingsOf, type UnitHints } from './readings.js';
+
+/** A text read as the value of one input. */
+export type ReadValue =
+  | { readonly value: GivenValue; readonly guessed: boolean }
+  | { readonly doubt: readonly Reading[]; readonly mention: Mention }
+  | { readonly problem: string };
+
+export const givenFrom = (reading: Reading): GivenValue => ({
+  si: reading.si,
+  unit: reading.unit.id,
+  from: 'message',
+  ...(reading.low === undefined || reading.high === undefined ? {} : { low: reading.low, high: reading.high }),
+});
+
+/** Reads what somebody typed for one input: an option of a command, or the answer to its question. */
+export async function readValue(input: Input, text: string, hints: UnitHints): Promise<ReadValue> {
+  const normal = normalText(text);
+  if (input.kind === 'quantity') {
+    const mentions = measurementsIn(normal.text);
+    const read = mentions
+      .map((mention) => ({ mention, readings: readingsOf(input, mention, hints) }))
+      .find(({ readings }) => readings.length > 0);
+    if (read) {
+      if (read.readings.length > 1) return { doubt: read.readings, mention: read.mention };
+      return { value: givenFrom(read.readings[0]!), guessed: read.readings[0]!.guessed };
+    }
+    const [first] = mentions;
+    if (first?.units[0]) {
+      return {
+        problem: `I read “${text.trim()}” as a ${first.units[0].quantities[0]}, but the ${input.name} is a ${input.quantity}: ${exampleOf(input)} would be right.`,
+      };
+    }
+    return {
+      problem: `I can't read a number in “${shortened(text)}” for the ${input.name}: ${exampleOf(input)} would be right.`,
+    };
+  }
+  if (input.kind === 'choice') {
+    const option = optionMeant(input, normal.text, wordsOf(normal.text));
+    if (option !== undefined) return { value: { text: option, from: 'message' }, guessed: false };
+    const labels = Object.values(input.options).map(({ label }) => label);
+    return { problem: `“${shortened(text)}” is not one of the choices for the ${input.name}: ${labels.join('; ')}.` };
+  }
+  if (input.kind === 'clock') {
+    const seconds = readClock(normal.text);
+    if (seconds === undefined)
+      return { problem: `“${shortened(text)}” is no time of day I can read: 14:30 or 2:30 pm would be right.` };
+    return { value: { text: normal.text.trim(), from: 'message' }, guessed: false };
+  }
+  if (input.kind === 'date') {
+    const { readDate } = await import('./dates.js');
+    const read = readDate(text);
+    return read === undefined
+      ? { problem: `“${shortened(text)}” is no date I can read: 21 June or 2027-06-21 would be right.` }
+      : { value: { text: read, from: 'message' }, guessed: false };
+  }
+  const found = input.read(normal.text, {});
+  return typeof found === 'string'
+    ? { problem: found }
+    : { value: { text: normal.text.trim(), from: 'message' }, guessed: false };
+}
+
+const LONGEST_QUOTE = 60;
+export const shortened = (text: string): string =>
+  text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
+
+/** "60 in, or 60 cm?" */
+export const readingChoices = (
+  readings: readonly {
+    readonly si: number;
+    readonly unit: { readonly shown: string; readonly factor: number; readonly offset?: number };
+  }[],
+): string =>
+  readings
+    .map(({ si, unit }) => `${forReading(withFigures((si - (unit.offset ?? 0)) / unit.factor, 6))} ${unit.shown}`)
+    .join(' or ');

@@ -1,0 +1,125 @@
+import { quantityTable } from '../../data/quantities.js';
+import type { QuantityInput } from '../core/calculation.js';
+import { displayUnit, systemOf, toSI, type UnitRow, unitNamed } from '../core/quantity/units.js';
+import type { Preferences } from '../core/show-value.js';
+import type { Mention } from './measurements.js';
+
+/** One way to read a mention as a value of an input. */
+export interface Reading {
+  readonly si: number;
+  readonly unit: UnitRow;
+  readonly low?: number;
+  readonly high?: number;
+  /** The unit was not said. */
+  readonly guessed: boolean;
+  readonly plausible: boolean;
+}
+
+/** What else is known when a unit must be guessed. */
+export interface UnitHints {
+  readonly preferences: Preferences;
+  /** The preference was stated or follows from units in this conversation, so it may decide. */
+  readonly settled: boolean;
+  /** Units said elsewhere in the same message. */
+  readonly said: readonly UnitRow[];
+}
+
+const inBand = (si: number, band: QuantityInput['range']): boolean => {
+  const unit = unitNamed(band[2]);
+  return si >= toSI(band[0], unit) - 1e-12 && si <= toSI(band[1], unit) + 1e-12;
+};
+
+const usualBand = (input: QuantityInput) => input.usual ?? USUAL[input.quantity] ?? input.range;
+
+/** The usual values where an input does not say: what decides a bare number. */
+const USUAL: Partial<Record<QuantityInput['quantity'], QuantityInput['range']>> = {
+  length: [0.1, 3, 'm'],
+  temperature: [10, 40, 'degC'],
+  volume: [10, 4000, 'L'],
+  flow: [200, 30_000, 'L/h'],
+  mass: [1, 500, 'kg'],
+};
+
+const BARE_UNITS: Partial<Record<QuantityInput['quantity'], readonly string[]>> = {
+  length: ['cm', 'in', 'mm', 'ft', 'm'],
+  temperature: ['degF', 'degC'],
+  'temperature difference': ['degF_difference', 'degC_difference'],
+  volume: ['L', 'gal_US'],
+  mass: ['kg', 'lb'],
+  flow: ['L/h', 'gal_US/h'],
+  'water a day': ['L/day', 'gal_US/day'],
+  area: ['m2', 'ft2'],
+  fraction: ['fraction', '%'],
+  conductivity: ['mS/cm', 'uS/cm'],
+  'energy price': ['currency/kWh', 'cents/kWh'],
+  time: ['h'],
+  pressure: ['kPa', 'psi', 'bar'],
+};
+
+const reading = (input: QuantityInput, mention: Mention, unit: UnitRow, guessed: boolean): Reading => {
+  const si = toSI(mention.value, unit);
+  const spread =
+    mention.low === undefined || mention.high === undefined
+      ? {}
+      : { low: toSI(mention.low, unit), high: toSI(mention.high, unit) };
+  return { si, unit, guessed, plausible: inBand(si, usualBand(input)), ...spread };
+};
+
+/** A unit of the input's quantity. "degrees" is no more than a bare number for a temperature. */
+function saidUnits(input: QuantityInput, mention: Mention): readonly UnitRow[] {
+  const fitting = mention.units.filter(({ quantities }) => quantities.includes(input.quantity));
+  const twice = fitting.length > 1 && fitting.some((unit) => inBand(toSI(mention.value, unit), usualBand(input)));
+  return twice ? fitting.filter((unit) => inBand(toSI(mention.value, unit), usualBand(input))) : fitting;
+}
+
+const isBare = (input: QuantityInput, mention: Mention): boolean =>
+  mention.units.length === 0 || (mention.units.some(({ id }) => id === 'deg') && input.quantity === 'temperature');
+
+/**
+ * The ways a mention can be read as a value of an input, likeliest first. Several with equal right mean that the member must
+ * be asked.
+ */
+export function readingsOf(input: QuantityInput, mention: Mention, hints: UnitHints): Reading[] {
+  const said = saidUnits(input, mention);
+  if (said.length > 0) return said.map((unit) => reading(input, mention, unit, false));
+  if (mention.difference && input.quantity === 'temperature') return [];
+  if (mention.difference && input.quantity === 'temperature difference') {
+    const unit = unitNamed(
+      `${mention.units.find(({ id }) => id === 'degC' || id === 'degF')?.id ?? hints.preferences.temperature}_difference`,
+    );
+    return [reading(input, mention, unit, true)];
+  }
+  if (!isBare(input, mention)) return [];
+  const ids = BARE_UNITS[input.quantity];
+  if (!ids) return [reading(input, mention, displayUnit(input.quantity, 'metric'), true)];
+  const own = input.units ? [input.units.metric, input.units.us] : [];
+  const units = [...new Set([...own, ...ids])].map(unitNamed);
+  const all = units.map((unit) => reading(input, mention, unit, true));
+  const plausible = all.filter((entry) => entry.plausible);
+  return preferred(
+    plausible.length > 0 ? plausible : all.filter((entry) => entry.unit.id === (own[0] ?? ids[0])),
+    hints,
+  );
+}
+
+/** Readings in a system of units that the conversation has settled on, or that the same message uses, beat the rest. */
+function preferred(readings: Reading[], { preferences, settled, said }: UnitHints): Reading[] {
+  if (readings.length < 2) return readings;
+  const scale =
+    said.find(({ id }) => id === 'degC' || id === 'degF')?.id ?? (settled ? preferences.temperature : undefined);
+  if (scale && readings.some(({ unit }) => unit.id === scale)) return readings.filter(({ unit }) => unit.id === scale);
+  const exact = readings.filter(({ unit }) => said.includes(unit));
+  if (exact.length > 0) return exact.slice(0, 1);
+  const systems = said.map(systemOf).filter((system) => system !== undefined);
+  const system = systems[0] ?? (settled ? preferences.system : undefined);
+  if (system) {
+    const ofSystem = readings.filter(
+      ({ unit }) => systemOf(unit) === system || (system === 'imperial' && systemOf(unit) === 'us'),
+    );
+    if (ofSystem.length > 0) return ofSystem.slice(0, 1);
+  }
+  return readings;
+}
+
+/** What a unit would be called, for the sentence that asks which one is meant. */
+export const exampleOf = (input: QuantityInput): string => input.example ?? quantityTable[input.quantity].example;

@@ -1,0 +1,210 @@
+import type { Input, QuantityInput } from '../core/calculation.js';
+import { type CueFound, findPhrase, type Words } from './cues.js';
+import type { Mention } from './measurements.js';
+import { type Reading, readingsOf, type UnitHints } from './readings.js';
+import { isQuantity, setFor, sizeSets, unitsForBareSizes } from './sizes.js';
+
+/** A mention taken as the value of an input. */
+export interface Role {
+  readonly id: string;
+  readonly mention: Mention;
+  readonly reading: Reading;
+}
+
+/** A mention that two readings fit equally well. */
+export interface Doubt {
+  readonly id: string;
+  readonly mention: Mention;
+  readonly readings: readonly Reading[];
+}
+
+export interface Assignment {
+  readonly roles: readonly Role[];
+  readonly doubts: readonly Doubt[];
+  readonly unused: readonly Mention[];
+  readonly why: readonly string[];
+}
+
+interface Candidate {
+  readonly id: string;
+  readonly mention: Mention;
+  readonly readings: readonly Reading[];
+  readonly score: number;
+  readonly reason: string;
+}
+
+/** A candidate must be better than a mere fit of a bare number. */
+const LEAST_SCORE = 1.4;
+/** How far a cue word reaches, in characters. */
+const REACH = 48;
+const CLAUSE = /[,;.!?]\s|\band\b|\bwith\b|\bbut\b/g;
+
+/**
+ * Decides which number is which input: by the unit, the cue words around it, joined sizes, and what is plausible.
+ * @param asked the input that was just asked for: a lone number belongs there
+ */
+export function assignRoles(
+  inputs: Readonly<Record<string, Input>>,
+  mentions: readonly Mention[],
+  words: Words,
+  text: string,
+  hints: UnitHints,
+  asked?: string,
+): Assignment {
+  const roles: Role[] = [];
+  const doubts: Doubt[] = [];
+  const why: string[] = [];
+  const taken = new Set<string>();
+  const used = new Set<Mention>();
+  for (const group of groupsOf(mentions)) takeGroup(group);
+  const cues = cuePlaces(inputs, words);
+  const candidates = mentions
+    .filter((mention) => !mention.group)
+    .flatMap((mention) => candidatesFor(mention, inputs, cues, text, hints, asked, mentions))
+    .sort((a, b) => b.score - a.score);
+  for (const candidate of candidates) {
+    if (taken.has(candidate.id) || used.has(candidate.mention) || candidate.score < LEAST_SCORE) continue;
+    settle(candidate.id, candidate.mention, candidate.readings, candidate.reason);
+    if (candidate.mention.count !== undefined) takeCount(candidate);
+  }
+  return { roles, doubts, unused: mentions.filter((mention) => !used.has(mention)), why };
+
+  function settle(id: string, mention: Mention, readings: readonly Reading[], reason: string): void {
+    taken.add(id);
+    used.add(mention);
+    if (readings.length > 1) doubts.push({ id, mention, readings });
+    else roles.push({ id, mention, reading: readings[0]! });
+    why.push(`“${text.slice(mention.start, mention.end)}” is taken as the ${inputs[id]!.name}: ${reason}`);
+  }
+
+  function takeGroup(group: readonly Mention[]): void {
+    const set = setFor(sizeSets(inputs), group, words, taken);
+    if (!set) return;
+    const bare = group.every(({ units }) => units.length === 0) ? unitsForBareSizes(group, hints) : undefined;
+    group.forEach((mention, i) => {
+      const id = set.ids[i];
+      const input = id === undefined ? undefined : inputs[id];
+      if (id === undefined || !isQuantity(input)) return;
+      const withUnit = bare
+        ? bare
+            .map((unit) => readingsOf(input, { ...mention, units: [unit] }, hints)[0]!)
+            .map((entry) => ({ ...entry, guessed: true }))
+        : readingsOf(input, mention, hints);
+      if (withUnit.length > 0)
+        settle(
+          id,
+          mention,
+          withUnit,
+          bare ? 'joined sizes, in the unit that makes a tank of them' : 'joined sizes, in the order they were given',
+        );
+    });
+  }
+
+  /** The 2 of `2x300w` is how many there are. */
+  function takeCount({ id, mention }: Candidate): void {
+    const countId = Object.keys(inputs).find(
+      (name) =>
+        isQuantity(inputs[name]) &&
+        (inputs[name] as QuantityInput).quantity === 'count' &&
+        related(name, id) &&
+        !taken.has(name),
+    );
+    if (countId === undefined) return;
+    const counted: Mention = { start: mention.start, end: mention.end, value: mention.count!, units: [] };
+    taken.add(countId);
+    roles.push({
+      id: countId,
+      mention: counted,
+      reading: readingsOf(inputs[countId] as QuantityInput, counted, hints)[0]!,
+    });
+  }
+}
+
+/** `heaters` counts what `heater_power` measures. */
+const related = (countId: string, id: string): boolean => {
+  const stem = (name: string) =>
+    name
+      .split(/[._]/)
+      .find((part) => part !== 'number' && part !== 'of')
+      ?.replace(/s$/, '');
+  return stem(countId) === stem(id);
+};
+
+function groupsOf(mentions: readonly Mention[]): Mention[][] {
+  const groups = new Map<number, Mention[]>();
+  for (const mention of mentions) {
+    if (!mention.group) continue;
+    const group = groups.get(mention.group.id);
+    if (group) group.push(mention);
+    else groups.set(mention.group.id, [mention]);
+  }
+  return [...groups.values()];
+}
+
+type CuePlaces = ReadonlyMap<string, readonly CueFound[]>;
+
+function cuePlaces(inputs: Readonly<Record<string, Input>>, words: Words): CuePlaces {
+  return new Map(
+    Object.entries(inputs).map(([id, input]) => [
+      id,
+      [input.name, ...(input.words ?? [])].flatMap((word) => findPhrase(words, word)),
+    ]),
+  );
+}
+
+function candidatesFor(
+  mention: Mention,
+  inputs: Readonly<Record<string, Input>>,
+  cues: CuePlaces,
+  text: string,
+  hints: UnitHints,
+  asked: string | undefined,
+  mentions: readonly Mention[],
+): Candidate[] {
+  return Object.entries(inputs).flatMap(([id, input]): Candidate[] => {
+    if (!isQuantity(input)) return [];
+    const readings = readingsOf(input, mention, hints);
+    const [first] = readings;
+    if (!first) return [];
+    const near = closeness(mention, cues.get(id) ?? [], text, mentions);
+    const bare = first.guessed && mention.units.length === 0;
+    const wholeNumber = input.quantity !== 'count' || Number.isInteger(mention.value);
+    if (!wholeNumber) return [];
+    const score =
+      (bare ? 0.4 : 2) +
+      3 * near +
+      (first.plausible ? 0.6 : -0.4) +
+      (id === asked ? 2 : 0) +
+      (input.default === undefined && input.needed !== false ? 0.15 : 0) -
+      (bare && input.quantity === 'count' && near === 0 ? 1 : 0);
+    const reason =
+      near > 0.3
+        ? 'the words beside it say so'
+        : id === asked
+          ? 'it answers the question'
+          : bare
+            ? 'the only place where a bare number like this fits'
+            : 'its unit fits';
+    return [{ id, mention, readings, score, reason }];
+  });
+}
+
+/** From 1, beside a cue word, down to 0, out of reach. A clause or another number in between weakens it. */
+function closeness(mention: Mention, cues: readonly CueFound[], text: string, mentions: readonly Mention[]): number {
+  let best = 0;
+  for (const cue of cues) {
+    const before = cue.end <= mention.start;
+    const [from, to] = before ? [cue.end, mention.start] : [mention.end, cue.start];
+    if (from > to) {
+      best = Math.max(best, 1);
+      continue;
+    }
+    const gap = to - from;
+    if (gap > REACH) continue;
+    const between = text.slice(from, to);
+    const clauses = between.match(CLAUSE)?.length ?? 0;
+    const numbers = mentions.filter((other) => other !== mention && other.start >= from && other.end <= to).length;
+    best = Math.max(best, (1 - gap / REACH) * 0.45 ** clauses * 0.3 ** numbers * (before ? 0.97 : 1));
+  }
+  return best;
+}

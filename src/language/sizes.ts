@@ -1,0 +1,65 @@
+import type { Input, QuantityInput } from '../core/calculation.js';
+import { type UnitRow, unitNamed } from '../core/quantity/units.js';
+import type { Words } from './cues.js';
+import { findPhrase } from './cues.js';
+import type { Mention } from './measurements.js';
+import type { UnitHints } from './readings.js';
+
+/** Three inputs that joined sizes belong to: length, width, height of the tank, of the sump. */
+export interface SizeSet {
+  readonly prefix: string;
+  readonly ids: readonly string[];
+}
+
+/** The sets of sizes among some inputs: those with a length and a width of the same thing. */
+export function sizeSets(inputs: Readonly<Record<string, Input>>): SizeSet[] {
+  return Object.keys(inputs).flatMap((id) => {
+    const prefix = id.match(/^(.*?)length$/)?.[1];
+    if (prefix === undefined || !(`${prefix}width` in inputs)) return [];
+    const third = [`${prefix}height`, `${prefix}water_height`].find((name) => name in inputs);
+    return [{ prefix, ids: third ? [id, `${prefix}width`, third] : [id, `${prefix}width`] }];
+  });
+}
+
+/** Which set a group of sizes belongs to: the one whose thing is named nearest, else the tank itself. */
+export function setFor(
+  sets: readonly SizeSet[],
+  group: readonly Mention[],
+  words: Words,
+  taken: ReadonlySet<string>,
+): SizeSet | undefined {
+  const free = sets.filter(({ ids }) => !ids.some((id) => taken.has(id)));
+  const [first] = group;
+  if (!first || free.length === 0) return undefined;
+  const named = free
+    .map((set) => ({ set, distance: nearest(set.prefix.replace(/[._]$/, ''), first, words) }))
+    .sort((a, b) => a.distance - b.distance);
+  const plain = free.find(({ prefix }) => prefix === '' || prefix === 'display.');
+  return named[0]!.distance < 40 ? named[0]!.set : (plain ?? free[0]);
+}
+
+function nearest(thing: string, group: Mention, words: Words): number {
+  if (thing === '') return Number.POSITIVE_INFINITY;
+  const places = findPhrase(words, thing);
+  return Math.min(
+    Number.POSITIVE_INFINITY,
+    ...places.map(({ start, end }) => Math.min(Math.abs(group.start - end), Math.abs(start - group.end))),
+  );
+}
+
+/** Volumes [m³] between which a box is a home tank or its sump. */
+const HOME_TANK = [0.05, 4] as const;
+const BARE_SIZE_UNITS = ['in', 'cm', 'ft'] as const;
+
+/** The units in which bare sizes make a box the size of a home tank. */
+export function unitsForBareSizes(group: readonly Mention[], hints: UnitHints): readonly UnitRow[] {
+  const product = group.reduce((total, { value }) => total * value, 1);
+  const units = BARE_SIZE_UNITS.map(unitNamed).filter((unit) => {
+    const volume = group.length === 3 ? product * unit.factor ** 3 : product * unit.factor ** 2 * 0.4;
+    return volume >= HOME_TANK[0] && volume <= HOME_TANK[1];
+  });
+  if (units.length < 2 || !hints.settled) return units;
+  return units.filter(({ id }) => (hints.preferences.system === 'metric') === (id === 'cm'));
+}
+
+export const isQuantity = (input: Input | undefined): input is QuantityInput => input?.kind === 'quantity';

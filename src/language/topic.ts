@@ -1,0 +1,63 @@
+import type { Calculation, Input } from '../core/calculation.js';
+import { findPhrase, lengthOfPhrase, type Words } from './cues.js';
+import type { Mention } from './measurements.js';
+
+export interface TopicScore {
+  readonly calculation: Calculation;
+  readonly score: number;
+  readonly cues: readonly string[];
+}
+
+/** Below this, a message does not name a topic of its own. */
+export const NAMED = 1.2;
+
+/** How telling a cue is: rarer among the calculations and longer weighs more. */
+function weigher(calculations: readonly Calculation[]): (cue: string) => number {
+  const uses = new Map<string, number>();
+  for (const { cues } of calculations) for (const cue of new Set(cues)) uses.set(cue, (uses.get(cue) ?? 0) + 1);
+  return (cue) => (1 + 0.6 * (lengthOfPhrase(cue) - 1)) / Math.sqrt(uses.get(cue) ?? 1);
+}
+
+const inputWords = (input: Input): readonly string[] => [input.name, ...(input.words ?? [])];
+
+const fits = (input: Input, mention: Mention): boolean =>
+  input.kind === 'quantity' && mention.units.some(({ quantities }) => quantities.includes(input.quantity));
+
+/**
+ * Scores every calculation against a message: its cue words, the words of its inputs, and how many of the measurements it
+ * could use.
+ * @returns best first; only those with a cue of their own
+ */
+export function topicsOf(
+  words: Words,
+  mentions: readonly Mention[],
+  calculations: readonly Calculation[],
+): TopicScore[] {
+  const weigh = weigher(calculations);
+  const cueWeights = new Map<string, number>();
+  for (const { cues } of calculations) {
+    for (const cue of cues)
+      if (!cueWeights.has(cue)) cueWeights.set(cue, findPhrase(words, cue).length > 0 ? weigh(cue) : 0);
+  }
+  const inputHits = new Map<string, boolean>();
+  const hit = (phrase: string) => {
+    let found = inputHits.get(phrase);
+    if (found === undefined) {
+      found = findPhrase(words, phrase).length > 0;
+      inputHits.set(phrase, found);
+    }
+    return found;
+  };
+  return calculations
+    .map((calculation) => {
+      const cues = calculation.cues.filter((cue) => cueWeights.get(cue)! > 0);
+      const fromCues = cues.reduce((sum, cue) => sum + cueWeights.get(cue)!, 0);
+      const inputs = Object.values(calculation.inputs);
+      const fromInputs = inputs.filter((input) => inputWords(input).some(hit)).length * 0.15;
+      const usable = mentions.filter((mention) => inputs.some((input) => fits(input, mention))).length;
+      const fromMentions = mentions.length === 0 ? 0 : (0.8 * usable) / mentions.length;
+      return { calculation, cues, score: fromCues === 0 ? 0 : fromCues + fromInputs + fromMentions };
+    })
+    .filter(({ score }) => score > 0)
+    .sort((a, b) => b.score - a.score);
+}

@@ -1,0 +1,61 @@
+import type { Reply, ReplyInput, ReplyStep } from '../core/reply.js';
+
+type Unworded = Omit<Reply, 'text'>;
+
+const LEVEL: Record<Reply['cautions'][number]['level'], string> = {
+  stop: 'STOP: ',
+  caution: 'Caution: ',
+  note: 'Note: ',
+};
+const ORIGIN: Record<ReplyInput['from'], string> = {
+  message: 'you said',
+  earlier: 'you said before',
+  profile: 'from your tank',
+  default: 'assumed',
+  table: 'from tables',
+};
+const ORIGIN_ORDER: readonly ReplyInput['from'][] = ['message', 'earlier', 'profile', 'default', 'table'];
+
+/** The whole reply in plain text: the bottom line, results, what was used and where it came from, the working, cautions, sources. */
+export function replyText(reply: Unworded): string {
+  const blocks = [
+    reply.headline,
+    reply.body,
+    resultLines(reply).join('\n'),
+    usedLines(reply.inputs).join('\n'),
+    workingText(reply.steps),
+    cautionLines(reply).join('\n'),
+    reply.sources.length > 0 ? `Sources: ${reply.sources.join('; ')}.` : undefined,
+  ];
+  return blocks.filter((block) => block !== undefined && block !== '').join('\n\n');
+}
+
+export const resultLines = (reply: Unworded): string[] =>
+  reply.results.map(({ name, shown }) => `${capital(name)}: ${shown}`);
+
+export const cautionLines = (reply: Unworded): string[] => {
+  const order = { stop: 0, caution: 1, note: 2 };
+  return [...reply.cautions]
+    .sort((a, b) => order[a.level] - order[b.level])
+    .map(({ level, text }) => `${LEVEL[level]}${text}`);
+};
+
+/** One line for each origin: `You said: tank length 150 cm; tank width 60 cm`. */
+export function usedLines(inputs: readonly ReplyInput[]): string[] {
+  return ORIGIN_ORDER.flatMap((from) => {
+    const used = inputs.filter((input) => input.from === from && input.shown !== '');
+    return used.length === 0
+      ? []
+      : [`${capital(ORIGIN[from])}: ${used.map(({ name, shown }) => `${name} ${shown}`).join('; ')}.`];
+  });
+}
+
+export function workingText(steps: readonly ReplyStep[]): string {
+  return steps.length === 0 ? '' : ['Working', ...steps.map(stepText)].join('\n');
+}
+
+/** The formula in symbols, then with its numbers. */
+export const stepText = ({ name, symbol, formula, shown }: ReplyStep, i: number): string =>
+  `${i + 1}. ${capital(name)}\n   ${symbol} = ${formula.replace(/\*/g, '·')}\n   ${shown}`;
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,33 @@
+import { setTimeout as pause } from 'node:timers/promises';
+import type { Database as Sqlite } from 'better-sqlite3';
+import { isBusy } from './file.js';
+import { CompiledQuery, Kysely, SqliteDialect } from './kysely.js';
+import type { Queries, Tables } from './tables.js';
+
+const PAUSE_MS = 20;
+const TRIES = 100;
+
+/** Typed queries over an open file. A transaction waits for other writers, about `tries` times 20 to 30 ms, then fails as busy. */
+export function connect(sqlite: Sqlite, tries: number = TRIES): Queries {
+  const dialect = new SqliteDialect({ database: sqlite });
+  const driver = dialect.createDriver();
+  // The write lock is taken first: a transaction that read before it may find its snapshot outdated, and waiting won't help it.
+  // The wait leaves the thread free, for a writer in this same process too.
+  driver.beginTransaction = async (connection) => {
+    for (let left = tries; ; left--) {
+      try {
+        await connection.executeQuery(CompiledQuery.raw('begin immediate'));
+        return;
+      } catch (error) {
+        if (left <= 1 || !isBusy(error)) throw error;
+      }
+      await pause(PAUSE_MS);
+    }
+  };
+  // A full disk can make SQLite roll back by itself; a second rollback would fail and hide the cause.
+  driver.rollbackTransaction = async (connection) => {
+    if (sqlite.inTransaction) await connection.executeQuery(CompiledQuery.raw('rollback'));
+  };
+  dialect.createDriver = () => driver;
+  return new Kysely<Tables>({ dialect });
+}

@@ -1,0 +1,109 @@
+import type { Store } from '../conversation/ports.js';
+import type { Preferences } from '../core/show-value.js';
+import { grouped, type Queries } from './tables.js';
+import { storedValue } from './tanks.js';
+
+type MemberMethods = Pick<Store, 'preferences' | 'savePreferences' | 'exportMember' | 'forgetMember'>;
+
+export function memberMethods(db: Queries): MemberMethods {
+  const preferences = async (from: Queries, member: string): Promise<Preferences | undefined> => {
+    const row = await from.selectFrom('member').select('preferences').where('id', '=', member).executeTakeFirst();
+    return row?.preferences ? (JSON.parse(row.preferences) as Preferences) : undefined;
+  };
+
+  return {
+    preferences: (member) => preferences(db, member),
+
+    savePreferences(member, chosen) {
+      const row = { preferences: JSON.stringify(chosen) };
+      return db.transaction().execute(async (transaction) => {
+        await transaction
+          .insertInto('member')
+          .values({ id: member, ...row })
+          .onConflict((known) => known.column('id').doUpdateSet(row))
+          .execute();
+      });
+    },
+
+    exportMember(member) {
+      // One transaction, so that the parts are of one moment.
+      return db.transaction().execute(async (transaction) => ({
+        member,
+        preferences: (await preferences(transaction, member)) ?? null,
+        tanks: await tanksWithHistory(transaction, member),
+        dialogues: await dialogues(transaction, member),
+        answers: await answers(transaction, member),
+      }));
+    },
+
+    forgetMember(member) {
+      return db.transaction().execute(async (transaction) => {
+        const ids = transaction.selectFrom('tank').select('id').where('member_id', '=', member);
+        const deleted = [
+          await transaction.deleteFrom('tank_value').where('tank_id', 'in', ids).executeTakeFirst(),
+          await transaction.deleteFrom('tank').where('member_id', '=', member).executeTakeFirst(),
+          await transaction.deleteFrom('dialogue').where('member_id', '=', member).executeTakeFirst(),
+          await transaction.deleteFrom('answer').where('member_id', '=', member).executeTakeFirst(),
+          await transaction.deleteFrom('member').where('id', '=', member).executeTakeFirst(),
+        ];
+        return deleted.reduce((rows, { numDeletedRows }) => rows + Number(numDeletedRows), 0);
+      });
+    },
+  };
+}
+
+async function tanksWithHistory(db: Queries, member: string) {
+  const tanks = await db
+    .selectFrom('tank')
+    .selectAll()
+    .where('member_id', '=', member)
+    .orderBy('created_at')
+    .orderBy('name_folded')
+    .execute();
+  const values = await db
+    .selectFrom('tank_value')
+    .innerJoin('tank', 'tank.id', 'tank_id')
+    .selectAll('tank_value')
+    .where('member_id', '=', member)
+    .orderBy('key')
+    .orderBy('version')
+    .execute();
+  const histories = grouped(values, 'tank_id');
+  return tanks.map(({ id, name, is_current, created_at }) => {
+    const history = grouped(histories.get(id) ?? [], 'key');
+    const said = [...history].map(([key, versions]) => [
+      key,
+      versions.map(({ said_at, replaced_at, ...value }) => ({ ...storedValue(value), said_at, replaced_at })),
+    ]);
+    return { id, name, current: is_current === 1, created_at, values: Object.fromEntries(said) };
+  });
+}
+
+async function dialogues(db: Queries, member: string) {
+  const rows = await db
+    .selectFrom('dialogue')
+    .select(['place', 'state'])
+    .where('member_id', '=', member)
+    .orderBy('place')
+    .execute();
+  return rows.map(({ place, state }) => ({ place, state: readable(state) }));
+}
+
+async function answers(db: Queries, member: string) {
+  const rows = await db
+    .selectFrom('answer')
+    .select(['id', 'calculation', 'given', 'at'])
+    .where('member_id', '=', member)
+    .orderBy('number')
+    .execute();
+  return rows.map((row) => ({ ...row, given: readable(row.given) }));
+}
+
+/** Stored JSON as what it stands for; an export must not fail over a text that is none. */
+function readable(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return text;
+  }
+}
