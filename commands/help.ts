@@ -32,11 +32,16 @@ function overview(turn: Turn) {
 function helpOn(turn: Turn, topic: string) {
   const wanted = topic.toLowerCase().replace(/^\//, '').split(/\s+/)[0]!;
   const command = turn.commands.find(({ name }) => name === wanted || name === wanted.replace(/s$/, ''));
-  if (!command) return notice(turn.speaker, `There is no command ${wanted}.`, { body: turn.commands.map(({ name }) => `/${name}`).join(', ') });
+  if (!command)
+    return notice(turn.speaker, `There is no command ${wanted}.`, {
+      body: turn.commands.map(({ name }) => `/${name}`).join(', '),
+    });
   const calculations = (command.calculations ?? []).flatMap((id) => calculationNamed(id) ?? []);
   const lines = [
     ...calculations.map(({ slash, question, examples }) => `/${slash}: ${question}\n   “${examples[0] ?? ''}”`),
-    ...(command.actions ?? []).map(({ name, description }) => (name === command.name ? `/${name}: ${description}` : `/${command.name} ${name}: ${description}`)),
+    ...(command.actions ?? []).map(({ name, description }) =>
+      name === command.name ? `/${name}: ${description}` : `/${command.name} ${name}: ${description}`,
+    ),
   ];
   return notice(turn.speaker, `${command.description}.`, { body: lines.join('\n') });
 }

@@ -13,8 +13,16 @@ export const mydataCommand: Command = {
       run: async (turn) => {
         const data = await turn.store.exportMember(turn.speaker.id);
         const path = await turn.keepFile('my-brinewright-data.json', `${JSON.stringify(data, null, 2)}\n`);
-        const counts = Object.entries(data).flatMap(([kind, rows]) => (Array.isArray(rows) ? [`${kind}: ${rows.length}`] : []));
-        return [notice(turn.speaker, 'This is all that is kept about you.', { body: [...counts, `The whole of it is in ${path}`].join('\n'), files: [path], private: true })];
+        const counts = Object.entries(data).flatMap(([kind, rows]) =>
+          Array.isArray(rows) ? [`${kind}: ${rows.length}`] : [],
+        );
+        return [
+          notice(turn.speaker, 'This is all that is kept about you.', {
+            body: [...counts, `The whole of it is in ${path}`].join('\n'),
+            files: [path],
+            private: true,
+          }),
+        ];
       },
     },
     {
@@ -24,11 +32,22 @@ export const mydataCommand: Command = {
       private: true,
       run: async (turn, { confirm = '' }) => {
         if (confirm.trim().toLowerCase() !== 'delete') {
-          return [makeReply(turn.speaker, 'refusal', 'Nothing was deleted: write /mydata delete confirm:delete to delete all of it for good.', { private: true })];
+          return [
+            makeReply(
+              turn.speaker,
+              'refusal',
+              'Nothing was deleted: write /mydata delete confirm:delete to delete all of it for good.',
+              { private: true },
+            ),
+          ];
         }
         const rows = await turn.store.forgetMember(turn.speaker.id);
         turn.forgotten = true;
-        return [notice(turn.speaker, `Deleted: ${rows} ${rows === 1 ? 'entry' : 'entries'} about you. Nothing is left.`, { private: true })];
+        return [
+          notice(turn.speaker, `Deleted: ${rows} ${rows === 1 ? 'entry' : 'entries'} about you. Nothing is left.`, {
+            private: true,
+          }),
+        ];
       },
     },
   ],

@@ -1,17 +1,17 @@
-import { profileFields } from '../src/core/profile.js';
-import { METRIC } from '../src/core/show-value.js';
 import type { Command } from '../src/conversation/command.js';
 import type { Tank } from '../src/conversation/ports.js';
 import { makeReply, notice, saying } from '../src/conversation/replies.js';
 import { keep, shownStored } from '../src/conversation/statement.js';
-import { currentTank, now, type Turn } from '../src/conversation/turn.js';
-import { hintsFor } from '../src/conversation/turn.js';
+import { currentTank, hintsFor, now, type Turn } from '../src/conversation/turn.js';
+import { profileFields } from '../src/core/profile.js';
+import { METRIC } from '../src/core/show-value.js';
 import { readValue } from '../src/language/read-value.js';
 import { capital } from '../src/render/text.js';
 
 const NONE = 'No tank is kept for you yet: tell me its size, for example “it’s 150x60x55 cm, 12 mm glass”.';
 
-const named = (turn: Turn, name: string): Tank | undefined => turn.tanks.find((tank) => tank.name.toLowerCase() === name.trim().toLowerCase());
+const named = (turn: Turn, name: string): Tank | undefined =>
+  turn.tanks.find((tank) => tank.name.toLowerCase() === name.trim().toLowerCase());
 
 const noSuch = (turn: Turn, name: string) =>
   makeReply(turn.speaker, 'refusal', `You have no tank called ${name.trim()}.`, {
@@ -42,8 +42,17 @@ export const tankCommand: Command = {
       options: [],
       private: true,
       run: async (turn) => {
-        const lines = turn.tanks.map(({ name, current, values }) => `${name}: ${Object.keys(values).length} numbers${current ? ', the current one' : ''}`);
-        return [notice(turn.speaker, lines.length === 0 ? NONE : `You have ${lines.length} ${lines.length === 1 ? 'tank' : 'tanks'}.`, { body: lines.join('\n'), private: true })];
+        const lines = turn.tanks.map(
+          ({ name, current, values }) =>
+            `${name}: ${Object.keys(values).length} numbers${current ? ', the current one' : ''}`,
+        );
+        return [
+          notice(
+            turn.speaker,
+            lines.length === 0 ? NONE : `You have ${lines.length} ${lines.length === 1 ? 'tank' : 'tanks'}.`,
+            { body: lines.join('\n'), private: true },
+          ),
+        ];
       },
     },
     {
@@ -53,7 +62,11 @@ export const tankCommand: Command = {
       private: true,
       run: async (turn, { name = '' }) => {
         const tank = await turn.store.createTank(turn.speaker.id, name.trim(), now(turn));
-        return [notice(turn.speaker, `Started “${tank.name}”; it is the current tank now. The others stay as they are.`, { private: true })];
+        return [
+          notice(turn.speaker, `Started “${tank.name}”; it is the current tank now. The others stay as they are.`, {
+            private: true,
+          }),
+        ];
       },
     },
     {
@@ -94,11 +107,33 @@ export const tankCommand: Command = {
       private: true,
       run: async (turn, { field: fieldName = '', value = '' }) => {
         const field = fieldNamed(fieldName);
-        if (!field) return [makeReply(turn.speaker, 'refusal', `A tank’s page has no ${fieldName}.`, { body: `It has: ${[...profileFields.values()].map(({ input }) => input.name).join('; ')}.`, private: true })];
+        if (!field)
+          return [
+            makeReply(turn.speaker, 'refusal', `A tank’s page has no ${fieldName}.`, {
+              body: `It has: ${[...profileFields.values()].map(({ input }) => input.name).join('; ')}.`,
+              private: true,
+            }),
+          ];
         const read = await readValue(field.input, value, hintsFor(turn, []));
         if ('problem' in read) return [makeReply(turn.speaker, 'refusal', read.problem, { private: true })];
-        if ('doubt' in read) return [makeReply(turn.speaker, 'refusal', `Say the unit too: the ${field.input.name} could be ${read.doubt.map(({ unit }) => unit.shown).join(' or ')}.`, { private: true })];
-        return [await keep(turn, undefined, { [field.key]: read.value }, turn.preferred ?? METRIC, read.guessed ? [field.key] : [])];
+        if ('doubt' in read)
+          return [
+            makeReply(
+              turn.speaker,
+              'refusal',
+              `Say the unit too: the ${field.input.name} could be ${read.doubt.map(({ unit }) => unit.shown).join(' or ')}.`,
+              { private: true },
+            ),
+          ];
+        return [
+          await keep(
+            turn,
+            undefined,
+            { [field.key]: read.value },
+            turn.preferred ?? METRIC,
+            read.guessed ? [field.key] : [],
+          ),
+        ];
       },
     },
     {
@@ -109,9 +144,18 @@ export const tankCommand: Command = {
       run: async (turn, { field: fieldName = '' }) => {
         const tank = currentTank(turn);
         const field = fieldNamed(fieldName);
-        if (!tank || !field || !tank.values[field.key]) return [makeReply(turn.speaker, 'refusal', `There is no ${fieldName} on your current tank’s page.`, { private: true })];
+        if (!tank || !field || !tank.values[field.key])
+          return [
+            makeReply(turn.speaker, 'refusal', `There is no ${fieldName} on your current tank’s page.`, {
+              private: true,
+            }),
+          ];
         await turn.store.removeValue(turn.speaker.id, tank.id, field.key, now(turn));
-        return [notice(turn.speaker, `Cleared the ${field.input.name} of “${tank.name}”; its history keeps the old value.`, { private: true })];
+        return [
+          notice(turn.speaker, `Cleared the ${field.input.name} of “${tank.name}”; its history keeps the old value.`, {
+            private: true,
+          }),
+        ];
       },
     },
     {
@@ -125,7 +169,15 @@ export const tankCommand: Command = {
       run: async (turn, { name = '', confirm = '' }) => {
         const tank = named(turn, name);
         if (!tank) return [noSuch(turn, name)];
-        if (confirm.trim().toLowerCase() !== 'remove') return [makeReply(turn.speaker, 'refusal', `Nothing was deleted: write /tank remove name:${tank.name} confirm:remove.`, { private: true })];
+        if (confirm.trim().toLowerCase() !== 'remove')
+          return [
+            makeReply(
+              turn.speaker,
+              'refusal',
+              `Nothing was deleted: write /tank remove name:${tank.name} confirm:remove.`,
+              { private: true },
+            ),
+          ];
         await turn.store.removeTank(turn.speaker.id, tank.id);
         return [notice(turn.speaker, `Deleted “${tank.name}” and its numbers.`, { private: true })];
       },
@@ -147,12 +199,18 @@ function page(turn: Turn, tank: Tank) {
   const kept = [...profileFields.values()].filter(({ key }) => tank.values[key]);
   const sections = [...new Set(kept.map(({ section }) => section))];
   const lines = sections.map((section) => {
-    const values = kept.filter((field) => field.section === section).map((field) => `${field.input.name} ${shownStored(field, tank.values[field.key]!, preferences)}`);
+    const values = kept
+      .filter((field) => field.section === section)
+      .map((field) => `${field.input.name} ${shownStored(field, tank.values[field.key]!, preferences)}`);
     return `${capital(section)}: ${values.join('; ')}`;
   });
-  return notice(turn.speaker, kept.length === 0 ? `Nothing is kept for “${tank.name}” yet.` : `“${tank.name}”: ${kept.length} numbers kept.`, {
-    body: lines.join('\n'),
-    private: true,
-    actions: [saying('How much water?', 'how much water does it hold')],
-  });
+  return notice(
+    turn.speaker,
+    kept.length === 0 ? `Nothing is kept for “${tank.name}” yet.` : `“${tank.name}”: ${kept.length} numbers kept.`,
+    {
+      body: lines.join('\n'),
+      private: true,
+      actions: [saying('How much water?', 'how much water does it hold')],
+    },
+  );
 }

@@ -7,7 +7,14 @@ export const unitsCommand: Command = {
     {
       name: 'units',
       description: 'Which units I answer you in',
-      options: [{ name: 'system', description: 'metric, us, imperial, celsius or fahrenheit', required: true, choices: ['metric', 'us', 'imperial', 'celsius', 'fahrenheit'] }],
+      options: [
+        {
+          name: 'system',
+          description: 'metric, us, imperial, celsius or fahrenheit',
+          required: true,
+          choices: ['metric', 'us', 'imperial', 'celsius', 'fahrenheit'],
+        },
+      ],
       run: (turn, { system = '' }) => turn.hear(`in ${system.toLowerCase()}`),
     },
   ],

@@ -203,7 +203,7 @@ export const unitTable: readonly UnitRow[] = [
     ],
   },
   { id: 'day', quantities: ['time'], factor: DAY, shown: 'days', words: ['d', 'day', 'days'] },
-  { id: 'week', quantities: ['time'], factor: 7 * DAY, shown: 'weeks', words: ['w', 'wk', 'wks', 'week', 'weeks'] },
+  { id: 'week', quantities: ['time'], factor: 7 * DAY, shown: 'weeks', words: ['wk', 'wks', 'week', 'weeks'] },
   { id: 'month', quantities: ['time'], factor: MONTH, shown: 'months', words: ['month', 'months', 'mo', 'mos'] },
   { id: 'year', quantities: ['time'], factor: 12 * MONTH, shown: 'years', words: ['year', 'years', 'yr', 'yrs'] },
 

@@ -67,7 +67,10 @@ async function dispatch(turn: Turn, message: Message): Promise<Reply[]> {
 }
 
 /** One calculation with no language in between. */
-async function structured(turn: Turn, { calculation: id, inputs }: Extract<Message, { calculation: string }>): Promise<Reply> {
+async function structured(
+  turn: Turn,
+  { calculation: id, inputs }: Extract<Message, { calculation: string }>,
+): Promise<Reply> {
   const calculation = calculationNamed(id);
   if (!calculation) return makeReply(turn.speaker, 'error', `There is no calculation ${id}: the catalogue lists them.`);
   const { given, ask, problems } = await readInputs(calculation, inputs, async (input: Input, text: string) => {

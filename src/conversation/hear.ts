@@ -1,11 +1,13 @@
 import { questionFor } from '../core/answer.js';
-import type { Calculation } from '../core/calculation.js';
+import type { Calculation, Input, QuantityInput } from '../core/calculation.js';
 import { profileInputs } from '../core/profile.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import type { Given } from '../core/run.js';
 import type { Preferences } from '../core/show-value.js';
+import type { Mention } from '../language/measurements.js';
 import { readingChoices, readValue } from '../language/read-value.js';
+import { exampleOf } from '../language/readings.js';
 import type { Doubt } from '../language/roles.js';
 import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
@@ -24,13 +26,16 @@ export const LONGEST_MESSAGE = 4000;
 /** How far the best topic must lead when another topic's question is open. */
 const CLEAR_CHANGE = 2.4;
 
+/** Words in a message that may still be the answer to a question. */
+const LONGEST_ANSWER = 4;
+
 const CHANGES =
   /^(?:and |but |or |ok,? |so )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|no,?\s|nope,?\s|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try )/;
 const CORRECTS = /^(?:no|nope|actually|sorry|i meant|i mean|oops|correction|wait)\b/;
 const ASKS =
-  /\?|^(?:how|what|which|why|when|where|is|are|does|do|can|could|will|would|should|calculate|work out|find|figure)\b|\bhow (?:much|many|long|big|far|high|often|fast)\b/;
+  /\?|^(?:how|what|which|why|when|where|is|are|does|do|can|could|will|would|should|calculate|work out|find|figure)\b|,\s*(?:what|is|does|how|can|will)\b|\bhow (?:much|many|long|big|far|high|often|fast)\b/;
 const STATES =
-  /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank|a \d|\d)/;
+  /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank)/;
 
 /** Answers free text. */
 export async function hear(turn: Turn, say: string, explain = false): Promise<Reply[]> {
@@ -70,18 +75,23 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const settled = await settleDoubts(turn, open, heard);
     if (settled) return settled;
   }
-  if (turn.dialogue.asked !== undefined && open && !isNewQuestion(heard, best, open)) {
+  if (turn.dialogue.asked !== undefined && open && !isNewQuestion(heard, topics, open)) {
     why.push(`it answers the question about ${turn.dialogue.asked}`);
     const answered = await answerAsked(turn, open, turn.dialogue.asked, heard);
     if (answered) return answered;
   }
-  if (open && isChange(heard, best, open, turn)) {
+  if (open && isChange(heard, topics, open, turn)) {
     why.push('it changes a number of the last question');
     const changed = await change(turn, open, heard);
     if (changed) return changed;
   }
   if (STATES.test(heard.text) && !ASKS.test(heard.text) && heard.mentions.length > 0) {
-    const stated = await state(turn, heard, why);
+    const stated = await state(
+      turn,
+      heard,
+      why,
+      best !== undefined && best.score >= NAMED ? best.calculation : undefined,
+    );
     if (stated) return stated;
   }
   if (best && best.score >= NAMED) return question(turn, heard, topics);
@@ -92,15 +102,22 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   return [notUnderstood(turn, topics)];
 }
 
-const isNewQuestion = (heard: Heard, best: TopicScore | undefined, open: Calculation): boolean =>
-  best !== undefined && best.calculation.id !== open.id && best.score >= CLEAR_CHANGE && ASKS.test(heard.text);
+/** Whether a message names another topic than the open one. */
+function namesOther(topics: readonly TopicScore[], open: Calculation, least: number): boolean {
+  const [best] = topics;
+  if (!best || best.calculation.id === open.id || best.score < least) return false;
+  const own = topics.find(({ calculation }) => calculation.id === open.id)?.score ?? 0;
+  return own < best.score;
+}
 
-function isChange(heard: Heard, best: TopicScore | undefined, open: Calculation, turn: Turn): boolean {
-  const otherTopic = best !== undefined && best.calculation.id !== open.id && best.score >= CLEAR_CHANGE;
-  if (otherTopic) return false;
-  if (CHANGES.test(heard.text)) return true;
-  if (turn.dialogue.stated || turn.dialogue.answer === undefined) return false;
-  return best === undefined && heard.mentions.length > 0 && !STATES.test(heard.text);
+/** A message of its own topic, rather than an answer to the open question: it asks, or it is longer than an answer. */
+const isNewQuestion = (heard: Heard, topics: readonly TopicScore[], open: Calculation): boolean =>
+  namesOther(topics, open, NAMED) && (ASKS.test(heard.text) || heard.words.list.length > LONGEST_ANSWER);
+
+function isChange(heard: Heard, topics: readonly TopicScore[], open: Calculation, { dialogue }: Turn): boolean {
+  if (CHANGES.test(heard.text)) return !namesOther(topics, open, CLEAR_CHANGE);
+  if (dialogue.stated || dialogue.answer === undefined || STATES.test(heard.text)) return false;
+  return !namesOther(topics, open, NAMED) && heard.mentions.length > 0;
 }
 
 async function onIntent(turn: Turn, intent: Intent): Promise<Reply[]> {
@@ -160,14 +177,10 @@ async function answerAsked(turn: Turn, open: Calculation, asked: string, heard: 
   const hints = hintsFor(turn, heard.said);
   const understood = remember(turn, await understand(heard, open.inputs, hints, asked));
   const preferences = preferencesFor(turn, heard.said);
-  const alone = heard.mentions.length <= 1;
   if (understood.doubts.length > 0) return [askWhich(turn, open, over(turn, understood.given), understood.doubts)];
-  if (asked in understood.given || (saysAnything(understood) && !alone))
-    return [await work(turn, open, over(turn, understood.given), preferences)];
-  const read = await readValue(input, heard.original, hints);
-  if ('value' in read)
-    return [await work(turn, open, over(turn, { ...understood.given, [asked]: read.value }), preferences)];
   if (saysAnything(understood)) return [await work(turn, open, over(turn, understood.given), preferences)];
+  const read = await readValue(input, heard.original, hints);
+  if ('value' in read) return [await work(turn, open, over(turn, { [asked]: read.value }), preferences)];
   if ('problem' in read && (heard.mentions.length > 0 || heard.words.list.length <= 4)) {
     return [
       makeReply(turn.speaker, 'question', read.problem, {
@@ -188,11 +201,9 @@ const remember = (turn: Turn, understood: Understood): Understood => {
 };
 
 async function change(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
-  const understood = remember(
-    turn,
-    await understand(heard, open.inputs, hintsFor(turn, [...heard.said, ...unitsOf(turn.dialogue.given)])),
-  );
-  const preferences = preferencesFor(turn, [...heard.said, ...unitsOf(turn.dialogue.given)]);
+  const before = turn.preferred ? [] : unitsOf(turn.dialogue.given);
+  const understood = remember(turn, await understand(heard, open.inputs, hintsFor(turn, [...heard.said, ...before])));
+  const preferences = preferencesFor(turn, [...heard.said, ...before]);
   if (!saysAnything(understood)) return CORRECTS.test(heard.text) ? state(turn, heard, []) : undefined;
   if (understood.doubts.length > 0) return [askWhich(turn, open, over(turn, understood.given), understood.doubts)];
   const replies = [await work(turn, open, over(turn, understood.given), preferences)];
@@ -222,11 +233,25 @@ async function correctTank(
   return Object.keys(values).length > 0 ? keep(turn, undefined, values, preferences, []) : undefined;
 }
 
-/** A statement about the tank: kept on its page. */
-async function state(turn: Turn, heard: Heard, why: string[]): Promise<Reply[] | undefined> {
-  const understood = remember(turn, await understand(heard, profileInputs, hintsFor(turn, heard.said)));
-  if (!saysAnything(understood)) return undefined;
+/**
+ * A statement about the tank: kept on its page.
+ * @param topic the message could be this question too; it is one when the question can use more of its numbers than the tank can keep
+ */
+async function state(turn: Turn, heard: Heard, why: string[], topic?: Calculation): Promise<Reply[] | undefined> {
+  const understood = remember(
+    turn,
+    await understand(heard, profileInputs, hintsFor(turn, heard.said), undefined, true),
+  );
+  if (!saysAnything(understood) && understood.assignment.mismatches.length === 0) return undefined;
+  if (topic) {
+    const asQuestion = await understand(heard, topic.inputs, hintsFor(turn, heard.said));
+    const fewerLeft = asQuestion.assignment.unused.length < understood.assignment.unused.length;
+    const moreUsed = Object.keys(asQuestion.given).length > Object.keys(understood.given).length;
+    if (fewerLeft || moreUsed) return undefined;
+  }
   why.push('it tells something about the tank', ...understood.why);
+  const [mismatch] = understood.assignment.mismatches;
+  if (mismatch && Object.keys(understood.given).length === 0) return [misfit(turn, heard, mismatch, profileInputs)];
   const preferences = preferencesFor(turn, heard.said);
   const name = tankNamed(heard.text, turn.tanks);
   if (understood.doubts.length > 0) {
@@ -306,6 +331,23 @@ async function settleDoubts(turn: Turn, open: Calculation, heard: Heard): Promis
     chosen.map(([, { unit }]) => unitNamed(unit)),
   );
   return [await work(turn, open, over(turn, Object.fromEntries(chosen)), preferences)];
+}
+
+/** "I read 5 litres as a volume, but the room temperature is a temperature." */
+function misfit(
+  turn: Turn,
+  heard: Heard,
+  { id, mention }: { id: string; mention: Mention },
+  inputs: Readonly<Record<string, Input>>,
+): Reply {
+  const input = inputs[id] as QuantityInput;
+  const said = heard.text.slice(mention.start, mention.end);
+  return makeReply(
+    turn.speaker,
+    'refusal',
+    `I read “${said}” as a ${mention.units[0]!.quantities[0]}, but the ${input.name} is a ${input.quantity}: ${exampleOf(input)} would be right.`,
+    { body: 'Nothing was changed.' },
+  );
 }
 
 const MOST_SUGGESTED = 3;

@@ -1,22 +1,18 @@
-import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
-import { type Given, run } from '../core/run.js';
+import { run } from '../core/run.js';
 import { IMPERIAL, METRIC, type Preferences, US } from '../core/show-value.js';
 import { usedLines, workingText } from '../render/text.js';
 import { calculationNamed } from './catalogue.js';
 import type { Message, StoredAnswer } from './ports.js';
 import { makeReply, notice } from './replies.js';
 import { saveInputs } from './statement.js';
-import { preferencesFor, type Turn } from './turn.js';
-import { answer } from './work.js';
+import type { Turn } from './turn.js';
+import { answer, type KeptAnswer } from './work.js';
 
 const NO_ANSWER = 'There is no answer to go back to yet: ask me something first.';
 const GONE = 'That answer is no longer kept: ask again and I work it out afresh.';
 
-const givenOf = (stored: StoredAnswer): Given => JSON.parse(stored.given) as Given;
-
-const saidUnits = (given: Given) =>
-  Object.values(given).flatMap((value) => ('si' in value && value.unit !== undefined ? [unitNamed(value.unit)] : []));
+const keptOf = (stored: StoredAnswer): KeptAnswer => JSON.parse(stored.given) as KeptAnswer;
 
 async function recalled(
   turn: Turn,
@@ -26,7 +22,7 @@ async function recalled(
   const stored = await turn.store.answer(answerId);
   const calculation = stored && calculationNamed(stored.calculation);
   if (!stored || !calculation) return GONE;
-  const outcome = run(calculation, givenOf(stored));
+  const outcome = run(calculation, keptOf(stored).values);
   return outcome.kind === 'answer' ? { stored, outcome } : GONE;
 }
 
@@ -35,7 +31,7 @@ export async function workingOf(turn: Turn, answerId: string | undefined): Promi
   const found = await recalled(turn, answerId);
   if (typeof found === 'string') return notice(turn.speaker, found);
   const { outcome, stored } = found;
-  const preferences = preferencesFor(turn, saidUnits(givenOf(stored)));
+  const { preferences } = keptOf(stored);
   const full = answer(turn, outcome, preferences, stored.id);
   const body = [usedLines(full.inputs).join('\n'), workingText(full.steps)].join('\n\n');
   return makeReply(turn.speaker, 'notice', full.headline, {
@@ -75,12 +71,11 @@ export async function pressed(turn: Turn, message: Extract<Message, { press: str
   const { stored, outcome } = found;
   if (message.press === 'working') return workingOf(turn, stored.id);
   if (message.press === 'units') {
-    const shown = preferencesFor(turn, saidUnits(givenOf(stored)));
-    return answer(turn, outcome, shown.system === 'metric' ? US : METRIC, stored.id);
+    return answer(turn, outcome, keptOf(stored).preferences.system === 'metric' ? US : METRIC, stored.id);
   }
   if (stored.member !== turn.speaker.id)
     return notice(turn.speaker, 'Those numbers are another member’s: ask the question yourself and save your own.', {
       private: true,
     });
-  return saveInputs(turn, outcome.calculation, givenOf(stored), message.tank);
+  return saveInputs(turn, outcome.calculation, keptOf(stored).values, message.tank);
 }

@@ -64,21 +64,23 @@ function problemsOf(values: Given, tank: Tank): { key: string; text: string }[] 
 }
 
 function rulesBroken(tank: Tank, values: Given): { text: string; keys: string[] }[] {
-  return calculationList.flatMap((calculation) => {
-    const given = givenFor(calculation, tank, values);
-    if (Object.keys(given).length < 2) return [];
-    const outcome = run(calculation, given);
-    if (outcome.kind !== 'refusal') return [];
-    return outcome.refusals
-      .filter(({ code }) => code === 'rule')
-      .map(({ text, input }) => ({
-        text,
-        keys: [
-          calculation.inputs[input ?? '']?.profile ?? '',
-          ...Object.values(calculation.inputs).flatMap(({ profile }) => profile ?? []),
-        ],
-      }));
-  });
+  return calculationList
+    .filter(({ part }) => part === 'tank')
+    .flatMap((calculation) => {
+      const given = givenFor(calculation, tank, values);
+      if (Object.keys(given).length < 2) return [];
+      const outcome = run(calculation, given);
+      if (outcome.kind !== 'refusal') return [];
+      return outcome.refusals
+        .filter(({ code }) => code === 'rule')
+        .map(({ text, input }) => ({
+          text,
+          keys: [
+            calculation.inputs[input ?? '']?.profile ?? '',
+            ...Object.values(calculation.inputs).flatMap(({ profile }) => profile ?? []),
+          ],
+        }));
+    });
 }
 
 function givenFor(calculation: Calculation, tank: Tank, values: Given): Given {
@@ -113,9 +115,7 @@ export async function keep(
   );
   turn.dialogue.stated = { tank: tank.id, keys: Object.keys(good) };
   turn.dialogue.known = Object.fromEntries(Object.entries(turn.dialogue.known).filter(([key]) => !(key in good)));
-  const lines = Object.entries(good).map(([key, value]) =>
-    fieldLine(key, value, tank, preferences, guessed.includes(key)),
-  );
+  const lines = Object.entries(good).map(([key, value]) => fieldLine(key, value, tank, preferences));
   if (lines.length === 0) {
     const others = problems.slice(1).map(({ text }) => text);
     return makeReply(turn.speaker, 'refusal', problems[0]?.text ?? 'I found nothing in that to keep.', {
@@ -124,6 +124,7 @@ export async function keep(
   }
   const headline = `${created ? 'Started' : 'Kept for'} your ${created ? 'tank ' : ''}“${tank.name}”: ${lines.join('; ')}.`;
   const body = [
+    ...guessLine(guessed, good, preferences),
     ...problems.map(({ text }) => `Not kept: ${text}`),
     nextStep({
       ...tank.values,
@@ -137,13 +138,22 @@ export async function keep(
   });
 }
 
-function fieldLine(key: string, value: GivenValue, tank: Tank, preferences: Preferences, guessed: boolean): string {
+function fieldLine(key: string, value: GivenValue, tank: Tank, preferences: Preferences): string {
   const field = profileFields.get(key as never)!;
   const shown = shownField(field, value, preferences);
   const old = tank.values[key];
   const was = old && shownStored(field, old, preferences);
   const changed = was !== undefined && was !== shown ? ` (was ${was})` : '';
-  return `${field.input.name} ${shown}${changed}${guessed ? ' (I took that unit for granted: correct me if it is another)' : ''}`;
+  return `${field.input.name} ${shown}${changed}`;
+}
+
+/** A unit that was not said is said back, once. */
+function guessLine(guessed: readonly string[], good: Given, preferences: Preferences): string[] {
+  const shown = guessed.flatMap((key) => {
+    const field = profileFields.get(key as never);
+    return field && good[key] ? [shownField(field, good[key], preferences)] : [];
+  });
+  return shown.length === 0 ? [] : [`No unit was given, so I took ${shown.join(' x ')}: say so if it is another.`];
 }
 
 /** What the tank's numbers are already enough for, and what is missing for the next answer. */

@@ -63,7 +63,8 @@ export async function startTurn(parts: Parts, speaker: Speaker, clock: Clock, en
 }
 
 export const endTurn = async (turn: Turn): Promise<void> => {
-  if (!turn.forgotten) await turn.store.saveDialogue(turn.speaker.id, placeOf(turn.speaker), JSON.stringify(turn.dialogue));
+  if (!turn.forgotten)
+    await turn.store.saveDialogue(turn.speaker.id, placeOf(turn.speaker), JSON.stringify(turn.dialogue));
 };
 
 /** The units to answer in: those of the message where it has any, else the member's. */

@@ -4,7 +4,7 @@ import type { UnitRow } from '../core/quantity/units.js';
 import { fromSI, toSI } from '../core/quantity/units.js';
 import type { ReadMeasurement } from '../core/reply.js';
 import type { Given } from '../core/run.js';
-import { choicesIn, lookupsIn, outside } from '../language/choices.js';
+import { choicesIn, lookupsIn, outside, type TextRole } from '../language/choices.js';
 import { clockRoles } from '../language/clock-roles.js';
 import { type Words, wordsOf } from '../language/cues.js';
 import { type Mention, measurementsIn } from '../language/measurements.js';
@@ -47,13 +47,15 @@ export async function understand(
   inputs: Readonly<Record<string, Input>>,
   hints: UnitHints,
   asked?: string,
+  strict = false,
 ): Promise<Understood> {
   const lookups = lookupsIn(inputs, heard.text);
   const clocks = clockRoles(inputs, heard.text, heard.words);
   const choices = choicesIn(inputs, heard.words);
-  const free = outside(heard.mentions, [...lookups, ...clocks.roles]);
-  const assignment = assignRoles(inputs, free, heard.words, heard.text, hints, asked);
-  const texts = [...lookups, ...clocks.roles, ...choices, ...(await datesIn(inputs, heard.original))];
+  const dates = await datesIn(inputs, heard.text);
+  const free = outside(heard.mentions, [...lookups, ...clocks.roles, ...dates]);
+  const assignment = assignRoles(inputs, free, heard.words, heard.text, hints, asked, strict);
+  const texts = [...lookups, ...clocks.roles, ...choices, ...dates];
   const given: Given = {
     ...Object.fromEntries(assignment.roles.map(({ id, reading }) => [id, givenFrom(reading)])),
     ...clocks.given,
@@ -69,15 +71,12 @@ export async function understand(
   return { given, doubts: assignment.doubts, assignment, why, guessed };
 }
 
-async function datesIn(
-  inputs: Readonly<Record<string, Input>>,
-  original: string,
-): Promise<{ id: string; text: string }[]> {
+async function datesIn(inputs: Readonly<Record<string, Input>>, text: string): Promise<TextRole[]> {
   const id = Object.keys(inputs).find((name) => inputs[name]!.kind === 'date');
   if (id === undefined) return [];
-  const { readDate } = await import('../language/dates.js');
-  const text = readDate(original);
-  return text === undefined ? [] : [{ id, text }];
+  const { findDate } = await import('../language/dates.js');
+  const found = findDate(text);
+  return found ? [{ id, text: found.date, start: found.start, end: found.end }] : [];
 }
 
 /** The measurements of a message as the reply explains them. */

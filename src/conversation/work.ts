@@ -9,6 +9,12 @@ import { gather, now, type Turn } from './turn.js';
 
 const MOST_KEPT_NAMED = 6;
 
+/** What is stored of an answer: enough to work it again and show it as it was. */
+export interface KeptAnswer {
+  readonly values: Given;
+  readonly preferences: Preferences;
+}
+
 /**
  * Works a calculation and words the outcome; remembers the topic, and what is being asked for.
  * @param alone true for a structured call: nothing is added from the conversation or the tank
@@ -28,7 +34,7 @@ export async function work(
   const answerId = await turn.store.saveAnswer({
     member: turn.speaker.id,
     calculation: calculation.id,
-    given: JSON.stringify(all),
+    given: JSON.stringify({ values: all, preferences } satisfies KeptAnswer),
     at: now(turn),
   });
   turn.dialogue.answer = answerId;

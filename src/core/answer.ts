@@ -144,9 +144,8 @@ function stepIn(worked: WorkedStep, outcome: Answered, preferences: Preferences)
 
 /** ` (3831 L/h)` behind a result in a coherent unit that nobody thinks in. */
 function inMembersUnit({ step, si }: WorkedStep, { calculation }: Answered, preferences: Preferences): string {
-  const result = Object.values(calculation.results).find(
-    (entry) => entry.kind === 'quantity' && entry.symbol === step.symbol,
-  );
+  const result = Object.values(calculation.results).find((entry) => 'symbol' in entry && entry.symbol === step.symbol);
+  if (result?.kind === 'clock') return ` (${clockText(si)})`;
   const format =
     result?.kind === 'quantity'
       ? formatOf(result)

@@ -104,6 +104,8 @@ export interface Lookup {
   /** The text in plain description, as the reply lists it. */
   readonly reading: string;
   readonly inputs?: Readonly<Record<string, number>>;
+  /** The values of `inputs` stood in the text itself rather than in a table. */
+  readonly said?: boolean;
   readonly symbols?: Readonly<Record<string, { readonly si: number; readonly name: string; readonly said?: boolean }>>;
   readonly source?: string;
 }

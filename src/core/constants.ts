@@ -3,3 +3,4 @@ import type { Constant } from './calculation.js';
 /** Constants that several calculations print. */
 export const pi: Constant = { value: Math.PI, unit: '1', name: 'pi' };
 export const day: Constant = { value: 86_400, unit: 's', name: 'seconds in a day' };
+export const gravity: Constant = { value: 9.80665, unit: 'm/s^2', name: 'standard gravity' };

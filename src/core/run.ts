@@ -249,7 +249,8 @@ function applyLookup(
   at.inputs.push({ id, from: value.from, input, name: input.name, text: found.reading });
   for (const [target, si] of Object.entries(found.inputs ?? {})) {
     const targetInput = calculation.inputs[target];
-    if (targetInput?.kind === 'quantity' && !at.given.has(target)) takeNumber(at, target, targetInput, si, 'table');
+    if (targetInput?.kind === 'quantity' && !at.given.has(target))
+      takeNumber(at, target, targetInput, si, found.said ? value.from : 'table');
   }
   for (const [symbol, { si, name, said }] of Object.entries(found.symbols ?? {})) {
     at.values[symbol] = si;

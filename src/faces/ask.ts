@@ -25,8 +25,12 @@ const USAGE = 'ask [--json] [--member ID] [--data FILE] [--catalogue] [MESSAGE..
 export function readArguments(args: readonly string[]): AskOptions {
   const rest = [...args];
   const words: string[] = [];
-  const options: { json: boolean; member: string; data?: string; catalogue: boolean } = { json: false, member: 'me', catalogue: false };
-  const valueOf = (name: string): string => {
+  const options: { json: boolean; member: string; data?: string; catalogue: boolean } = {
+    json: false,
+    member: 'me',
+    catalogue: false,
+  };
+  const following = (name: string): string => {
     const value = rest.shift();
     if (value === undefined) throw new UsageError(`${name} needs a value: ${USAGE}`);
     return value;
@@ -35,8 +39,8 @@ export function readArguments(args: readonly string[]): AskOptions {
     if (words.length > 0) words.push(word);
     else if (word === '--json') options.json = true;
     else if (word === '--catalogue') options.catalogue = true;
-    else if (word === '--member') options.member = valueOf(word);
-    else if (word === '--data') options.data = valueOf(word);
+    else if (word === '--member') options.member = following(word);
+    else if (word === '--data') options.data = following(word);
     else if (word === '--') words.push(...rest.splice(0));
     else if (word.startsWith('--')) throw new UsageError(`There is no option ${word}: ${USAGE}`);
     else words.push(word);
@@ -79,9 +83,17 @@ export function readLine(line: string, member: string): Line | string {
   const when = at === undefined ? undefined : new Date(at);
   if (when && Number.isNaN(when.getTime())) return `“${at}” is no time: 2027-03-01T19:00:00-05:00 would be right.`;
   const message: Message | undefined =
-    calculation !== undefined ? { calculation, inputs: inputs ?? {} } : say !== undefined ? { say, ...(explain ? { explain } : {}) } : undefined;
+    calculation !== undefined
+      ? { calculation, inputs: inputs ?? {} }
+      : say !== undefined
+        ? { say, ...(explain ? { explain } : {}) }
+        : undefined;
   if (!message) return 'This line says nothing: give “say”, or “calculation” with “inputs”.';
-  return { speaker: { id: who, ...(club === undefined ? {} : { club }), ...(channel === undefined ? {} : { channel }) }, message, ...(when ? { at: when } : {}) };
+  return {
+    speaker: { id: who, ...(club === undefined ? {} : { club }), ...(channel === undefined ? {} : { channel }) },
+    message,
+    ...(when ? { at: when } : {}),
+  };
 }
 
 /** A clock that follows the machine's until a line moves it forward; it never goes back. */
@@ -111,7 +123,8 @@ export async function ask(options: AskOptions, world: AskWorld): Promise<void> {
   const brinewright = await world.brinewright();
   const clock = movableClock(world.clock);
   const show = (replies: readonly Reply[], line?: number) => {
-    for (const reply of replies) world.print(options.json ? JSON.stringify(line === undefined ? reply : { line, ...reply }) : reply.text);
+    for (const reply of replies)
+      world.print(options.json ? JSON.stringify(line === undefined ? reply : { line, ...reply }) : reply.text);
   };
   if (options.message !== '') {
     show(await brinewright.reply({ id: options.member }, { say: options.message }, clock));
@@ -125,7 +138,12 @@ export async function ask(options: AskOptions, world: AskWorld): Promise<void> {
   }
 }
 
-async function answerLine(brinewright: Brinewright, line: string, member: string, clock: ReturnType<typeof movableClock>): Promise<Reply[]> {
+async function answerLine(
+  brinewright: Brinewright,
+  line: string,
+  member: string,
+  clock: ReturnType<typeof movableClock>,
+): Promise<Reply[]> {
   const read = readLine(line, member);
   if (typeof read === 'string') return [makeReply({ id: member }, 'error', read)];
   if (read.at) clock.moveTo(read.at);

@@ -16,10 +16,24 @@ export interface TerminalWorld {
   readonly completions: readonly string[];
 }
 
-const GREETING = ['Brinewright works out a reef tank build from your own numbers and shows every step.', 'Tell me about your tank, or ask. /help lists everything, ctrl-C leaves.'];
-const TRIES = ['it’s 150x60x55 cm, 12 mm glass, water sits 4 cm below the rim', 'is 300 W enough for 90 gal at 78F in a 66F room', 'how much salt for 100 L at 35 ppt'];
+const GREETING = [
+  'Brinewright works out a reef tank build from your own numbers and shows every step.',
+  'Tell me about your tank, or ask. /help lists everything, ctrl-C leaves.',
+];
+const TRIES = [
+  'it’s 150x60x55 cm, 12 mm glass, water sits 4 cm below the rim',
+  'is 300 W enough for 90 gal at 78F in a 66F room',
+  'how much salt for 100 L at 35 ppt',
+];
 
-const PAINT: Record<string, string> = { bold: '\u001b[1m', red: '\u001b[31m', yellow: '\u001b[33m', dim: '\u001b[2m', cyan: '\u001b[36m', off: '\u001b[0m' };
+const PAINT: Record<string, string> = {
+  bold: '\u001b[1m',
+  red: '\u001b[31m',
+  yellow: '\u001b[33m',
+  dim: '\u001b[2m',
+  cyan: '\u001b[36m',
+  off: '\u001b[0m',
+};
 
 function painter(colour: boolean): (style: string, text: string) => string {
   return (style, text) => (colour ? `${PAINT[style]}${text}${PAINT.off}` : text);
@@ -51,7 +65,16 @@ export async function terminalChat(world: TerminalWorld): Promise<void> {
     const fitting = world.completions.filter((entry) => entry.startsWith(line));
     return [line.startsWith('/') ? fitting : [], line];
   };
-  const lines = createInterface({ input, output, prompt: '\n> ', terminal: output.isTTY === true, completer: complete, history: [...world.history], historySize: 500, removeHistoryDuplicates: true });
+  const lines = createInterface({
+    input,
+    output,
+    prompt: '\n> ',
+    terminal: output.isTTY === true,
+    completer: complete,
+    history: [...world.history],
+    historySize: 500,
+    removeHistoryDuplicates: true,
+  });
   let entered = [...world.history];
   lines.on('history', (history) => {
     entered = history;
@@ -64,7 +87,9 @@ export async function terminalChat(world: TerminalWorld): Promise<void> {
   for await (const line of lines) {
     const say = line.trim();
     if (/^\/?(?:exit|quit|bye)$/i.test(say)) break;
-    if (say !== '') for (const reply of await brinewright.reply({ id: member }, { say }, clock)) print(`\n${paintReply(reply, colour)}`);
+    if (say !== '')
+      for (const reply of await brinewright.reply({ id: member }, { say }, clock))
+        print(`\n${paintReply(reply, colour)}`);
     lines.prompt();
   }
   lines.close();

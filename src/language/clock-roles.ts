@@ -5,7 +5,7 @@ import type { TextRole } from './choices.js';
 import { holdsPhrase, type Words } from './cues.js';
 
 const TIME =
-  '(?:\\d{1,2}[:.h]\\d{2}\\s*(?:[ap]\\.?m?\\.?)?|\\d{1,2}\\s*(?:[ap]\\.?m\\.?|[ap](?![a-z]))|noon|midday|midnight)';
+  '(?:(?<![\\d.])(?:\\d{1,2}[:h]\\d{2}(?!\\d)\\s*(?:[ap]\\.?m?\\.?(?![a-z]))?|\\d{1,2}(?:\\.\\d{2})?\\s*(?:[ap]\\.?m\\.?|[ap])(?![a-z])|noon|midday|midnight))';
 const WINDOW = new RegExp(
   `(?:from\\s+|between\\s+)?(${TIME}|\\d{1,2})\\s*(?:-|to|until|till|and)\\s*(${TIME}|\\d{1,2})(?![\\d.:"'%]|\\s*(?:cm|mm|in|ft|l|g|w|h|k|hours?|%|mol|gal|par|ppfd|weeks?|days?|lb|kg|m)(?![a-z]))`,
 );

@@ -81,9 +81,9 @@ export function measurementsIn(text: string): Mention[] {
       index = sizes[sizes.length - 1]!.end;
       continue;
     }
-    const mention = qualified(text, first);
-    found.push(mention);
-    index = mention.end;
+    const several = temperaturePair(text, first) ?? fromTo(text, first) ?? [qualified(text, first)];
+    found.push(...several);
+    index = several[several.length - 1]!.end;
   }
   return found;
 }
@@ -171,6 +171,35 @@ function sizesFrom(text: string, first: Part): Part[] | undefined {
     if (parts[i]!.units.length === 0) parts[i]!.units = parts[i + 1]!.units;
   for (let i = 1; i < parts.length; i += 1) if (parts[i]!.units.length === 0) parts[i]!.units = parts[i - 1]!.units;
   return parts;
+}
+
+/** `60/60 F`, `20/4`: the two temperatures of a hydrometer's scale. */
+function temperaturePair(text: string, first: Part): Mention[] | undefined {
+  if (first.units.length > 0) return undefined;
+  const slash = skip(/\s*\/\s*(?=\d)/y, text, first.end);
+  const second = slash === undefined ? undefined : partAt(text, slash);
+  if (!second) return undefined;
+  const scale = second.units.length > 0 ? second.units : [unitNamed(first.value > 40 ? 'degF' : 'degC')];
+  if (!scale.some(({ quantities }) => quantities.includes('temperature'))) return undefined;
+  return [
+    { ...first, units: scale },
+    { ...second, units: scale },
+  ];
+}
+
+const FROM = /\bfrom\s+(?:about\s+|around\s+)?$/;
+
+/** "from 32 to 35 ppt": two values, a start and a target, where "32 to 35 ppt" alone is a range. */
+function fromTo(text: string, first: Part): Mention[] | undefined {
+  if (!FROM.test(text.slice(Math.max(0, first.start - 14), first.start))) return undefined;
+  const to = skip(/\s+to\s+(?:about\s+|around\s+)?/y, text, first.end);
+  const second = to === undefined ? undefined : partAt(text, to);
+  if (!second || !sharesUnit(first, second)) return undefined;
+  const units = (part: Part, other: Part) => (part.units.length > 0 ? part.units : other.units);
+  return [
+    { ...first, units: units(first, second) },
+    { ...second, units: units(second, first) },
+  ];
 }
 
 function qualified(text: string, first: Part): Mention {

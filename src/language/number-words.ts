@@ -84,7 +84,7 @@ function digitsAt(text: string, start: number): NumberFound | undefined {
     return { value: Number(mixed[1]) + Number(mixed[2]) / Number(mixed[3]), end: MIXED.lastIndex };
   }
   const fraction = at(FRACTION, text, start);
-  if (fraction && Number(fraction[2]) > 0)
+  if (fraction && Number(fraction[1]) < Number(fraction[2]) && Number(fraction[2]) <= 64)
     return { value: Number(fraction[1]) / Number(fraction[2]), end: FRACTION.lastIndex };
   const comma = at(DECIMAL_COMMA, text, start);
   if (comma) return { value: Number(comma[0].replace(',', '.')), end: DECIMAL_COMMA.lastIndex };

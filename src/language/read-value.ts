@@ -56,8 +56,8 @@ export async function readValue(input: Input, text: string, hints: UnitHints): P
     return { value: { text: normal.text.trim(), from: 'message' }, guessed: false };
   }
   if (input.kind === 'date') {
-    const { readDate } = await import('./dates.js');
-    const read = readDate(text);
+    const { findDate } = await import('./dates.js');
+    const read = findDate(text)?.date;
     return read === undefined
       ? { problem: `“${shortened(text)}” is no date I can read: 21 June or 2027-06-21 would be right.` }
       : { value: { text: read, from: 'message' }, guessed: false };

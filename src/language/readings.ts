@@ -38,6 +38,10 @@ const USUAL: Partial<Record<QuantityInput['quantity'], QuantityInput['range']>> 
   volume: [10, 4000, 'L'],
   flow: [200, 30_000, 'L/h'],
   mass: [1, 500, 'kg'],
+  salinity: [28, 40, 'g/kg'],
+  'specific gravity': [1.015, 1.032, '1'],
+  'photon flux': [30, 600, 'umol/m2/s'],
+  power: [5, 2000, 'W'],
 };
 
 const BARE_UNITS: Partial<Record<QuantityInput['quantity'], readonly string[]>> = {
@@ -119,6 +123,14 @@ function preferred(readings: Reading[], { preferences, settled, said }: UnitHint
     if (ofSystem.length > 0) return ofSystem.slice(0, 1);
   }
   return readings;
+}
+
+/** How narrow the usual band of an input is, from 0 (anything goes) to 1: a bare 35 is a salinity before it is a volume. */
+export function narrowness(input: QuantityInput): number {
+  const [low, high, unitId] = usualBand(input);
+  const unit = unitNamed(unitId);
+  const [a, b] = [toSI(low, unit), toSI(high, unit)];
+  return a <= 0 ? 0 : Math.max(0, 1 - Math.log10(b / a) / 3);
 }
 
 /** What a unit would be called, for the sentence that asks which one is meant. */

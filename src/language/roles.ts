@@ -1,7 +1,7 @@
 import type { Input, QuantityInput } from '../core/calculation.js';
 import { type CueFound, findPhrase, type Words } from './cues.js';
 import type { Mention } from './measurements.js';
-import { type Reading, readingsOf, type UnitHints } from './readings.js';
+import { narrowness, type Reading, readingsOf, type UnitHints } from './readings.js';
 import { isQuantity, setFor, sizeSets, unitsForBareSizes } from './sizes.js';
 
 /** A mention taken as the value of an input. */
@@ -22,6 +22,8 @@ export interface Assignment {
   readonly roles: readonly Role[];
   readonly doubts: readonly Doubt[];
   readonly unused: readonly Mention[];
+  /** A number said of an input that it cannot measure: "the room is 5 litres". */
+  readonly mismatches: readonly { readonly id: string; readonly mention: Mention }[];
   readonly why: readonly string[];
 }
 
@@ -30,11 +32,15 @@ interface Candidate {
   readonly mention: Mention;
   readonly readings: readonly Reading[];
   readonly score: number;
+  readonly near: number;
+  readonly bare: boolean;
   readonly reason: string;
 }
 
 /** A candidate must be better than a mere fit of a bare number. */
 const LEAST_SCORE = 1.4;
+/** From here on the words beside a number say what it is. */
+const NEAR = 0.3;
 /** How far a cue word reaches, in characters. */
 const REACH = 48;
 const CLAUSE = /[,;.!?]\s|\band\b|\bwith\b|\bbut\b/g;
@@ -42,6 +48,7 @@ const CLAUSE = /[,;.!?]\s|\band\b|\bwith\b|\bbut\b/g;
 /**
  * Decides which number is which input: by the unit, the cue words around it, joined sizes, and what is plausible.
  * @param asked the input that was just asked for: a lone number belongs there
+ * @param strict a bare number is taken only where the words beside it say what it is (for statements about a whole tank)
  */
 export function assignRoles(
   inputs: Readonly<Record<string, Input>>,
@@ -50,6 +57,7 @@ export function assignRoles(
   text: string,
   hints: UnitHints,
   asked?: string,
+  strict = false,
 ): Assignment {
   const roles: Role[] = [];
   const doubts: Doubt[] = [];
@@ -58,16 +66,20 @@ export function assignRoles(
   const used = new Set<Mention>();
   for (const group of groupsOf(mentions)) takeGroup(group);
   const cues = cuePlaces(inputs, words);
+  const labels = [...cues.values()].flat();
+  for (const mention of mentions) if (isLabel(mention, labels)) used.add(mention);
+  const mismatches = mentions.flatMap((mention) => mismatchOf(mention, inputs, cues, text, hints));
   const candidates = mentions
-    .filter((mention) => !mention.group)
+    .filter((mention) => !mention.group && !used.has(mention) && !mismatches.some((entry) => entry.mention === mention))
     .flatMap((mention) => candidatesFor(mention, inputs, cues, text, hints, asked, mentions))
+    .filter((candidate) => !strict || !candidate.bare || candidate.near >= NEAR)
     .sort((a, b) => b.score - a.score);
   for (const candidate of candidates) {
     if (taken.has(candidate.id) || used.has(candidate.mention) || candidate.score < LEAST_SCORE) continue;
     settle(candidate.id, candidate.mention, candidate.readings, candidate.reason);
     if (candidate.mention.count !== undefined) takeCount(candidate);
   }
-  return { roles, doubts, unused: mentions.filter((mention) => !used.has(mention)), why };
+  return { roles, doubts, unused: mentions.filter((mention) => !used.has(mention)), mismatches, why };
 
   function settle(id: string, mention: Mention, readings: readonly Reading[], reason: string): void {
     taken.add(id);
@@ -174,37 +186,68 @@ function candidatesFor(
       (bare ? 0.4 : 2) +
       3 * near +
       (first.plausible ? 0.6 : -0.4) +
+      (bare && first.plausible ? 0.5 * narrowness(input) : 0) +
       (id === asked ? 2 : 0) +
       (input.default === undefined && input.needed !== false ? 0.15 : 0) -
       (bare && input.quantity === 'count' && near === 0 ? 1 : 0);
     const reason =
-      near > 0.3
+      near > NEAR
         ? 'the words beside it say so'
         : id === asked
           ? 'it answers the question'
           : bare
             ? 'the only place where a bare number like this fits'
             : 'its unit fits';
-    return [{ id, mention, readings, score, reason }];
+    return [{ id, mention, readings, score, near, bare, reason }];
   });
 }
 
-/** From 1, beside a cue word, down to 0, out of reach. A clause or another number in between weakens it. */
+/** The 1 of "chamber 1" is part of the name. */
+const isLabel = (mention: Mention, labels: readonly CueFound[]): boolean =>
+  mention.units.length === 0 && labels.some(({ start, end }) => start < mention.start && end >= mention.end);
+
+const SAYS_OF = /^\s*(?:temp(?:erature)?\s*)?(?:is|was|=|:|gets(?: down)? to|stays(?: at)?)\s*(?:about|at|around)?\s*$/;
+
+function mismatchOf(
+  mention: Mention,
+  inputs: Readonly<Record<string, Input>>,
+  cues: CuePlaces,
+  text: string,
+  hints: UnitHints,
+): { id: string; mention: Mention }[] {
+  if (mention.units.length === 0 || mention.group) return [];
+  const saidOf = Object.keys(inputs).filter((id) =>
+    cues.get(id)!.some((cue) => cue.end <= mention.start && SAYS_OF.test(text.slice(cue.end, mention.start))),
+  );
+  const fitting = Object.entries(inputs).some(
+    ([id, input]) =>
+      isQuantity(input) &&
+      readingsOf(input, mention, hints).length > 0 &&
+      (saidOf.includes(id) || closeness(mention, cues.get(id)!, text, []) > 0.5),
+  );
+  const wrong = saidOf.find((id) => isQuantity(inputs[id]));
+  return fitting || wrong === undefined ? [] : [{ id: wrong, mention }];
+}
+
+/** From 1, beside a cue word, down to 0, out of reach. Another clause, or another number of the kind in between, weakens it. */
 function closeness(mention: Mention, cues: readonly CueFound[], text: string, mentions: readonly Mention[]): number {
   let best = 0;
   for (const cue of cues) {
     const before = cue.end <= mention.start;
     const [from, to] = before ? [cue.end, mention.start] : [mention.end, cue.start];
-    if (from > to) {
-      best = Math.max(best, 1);
-      continue;
-    }
+    if (from > to) continue;
     const gap = to - from;
     if (gap > REACH) continue;
-    const between = text.slice(from, to);
-    const clauses = between.match(CLAUSE)?.length ?? 0;
-    const numbers = mentions.filter((other) => other !== mention && other.start >= from && other.end <= to).length;
-    best = Math.max(best, (1 - gap / REACH) * 0.45 ** clauses * 0.3 ** numbers * (before ? 0.97 : 1));
+    const clauses = text.slice(from, to).match(CLAUSE)?.length ?? 0;
+    const between = mentions.filter((other) => other !== mention && other.start >= from && other.end <= to);
+    const alike = between.filter((other) => sameKind(other, mention)).length;
+    const weakened = 0.3 ** clauses * 0.3 ** alike * 0.75 ** (between.length - alike);
+    best = Math.max(best, (1 - gap / REACH) * weakened * (before ? 0.97 : 1));
   }
   return best;
 }
+
+const sameKind = (a: Mention, b: Mention): boolean =>
+  a.units.length === 0 ||
+  b.units.length === 0 ||
+  a.units.some(({ quantities }) => b.units.some((unit) => unit.quantities.some((name) => quantities.includes(name))));

@@ -1,6 +1,7 @@
 import type { Calculation, Input } from '../core/calculation.js';
-import { findPhrase, lengthOfPhrase, type Words } from './cues.js';
+import { type CueFound, findPhrase, lengthOfPhrase, type Words } from './cues.js';
 import type { Mention } from './measurements.js';
+import { sizeSets } from './sizes.js';
 
 export interface TopicScore {
   readonly calculation: Calculation;
@@ -20,8 +21,14 @@ function weigher(calculations: readonly Calculation[]): (cue: string) => number 
 
 const inputWords = (input: Input): readonly string[] => [input.name, ...(input.words ?? [])];
 
-const fits = (input: Input, mention: Mention): boolean =>
+const fitsOne = (input: Input, mention: Mention): boolean =>
   input.kind === 'quantity' && mention.units.some(({ quantities }) => quantities.includes(input.quantity));
+
+/** Joined sizes fit what has a length and a width of one thing; any other measurement fits an input of its quantity. */
+const fits = (calculation: Calculation, mention: Mention): boolean =>
+  mention.group
+    ? sizeSets(calculation.inputs).some(({ ids }) => ids.length >= mention.group!.size)
+    : Object.values(calculation.inputs).some((input) => fitsOne(input, mention));
 
 /**
  * Scores every calculation against a message: its cue words, the words of its inputs, and how many of the measurements it
@@ -51,13 +58,28 @@ export function topicsOf(
   return calculations
     .map((calculation) => {
       const cues = calculation.cues.filter((cue) => cueWeights.get(cue)! > 0);
-      const fromCues = cues.reduce((sum, cue) => sum + cueWeights.get(cue)!, 0);
+      const fromCues = sumOfSeparate(
+        cues.map((cue) => ({ weight: cueWeights.get(cue)!, places: findPhrase(words, cue) })),
+      );
       const inputs = Object.values(calculation.inputs);
       const fromInputs = inputs.filter((input) => inputWords(input).some(hit)).length * 0.15;
-      const usable = mentions.filter((mention) => inputs.some((input) => fits(input, mention))).length;
+      const usable = mentions.filter((mention) => fits(calculation, mention)).length;
       const fromMentions = mentions.length === 0 ? 0 : (0.8 * usable) / mentions.length;
       return { calculation, cues, score: fromCues === 0 ? 0 : fromCues + fromInputs + fromMentions };
     })
     .filter(({ score }) => score > 0)
     .sort((a, b) => b.score - a.score);
+}
+
+/** The weight of cues that do not lie inside one another: "how many gallons" and "gallons is" count once. */
+function sumOfSeparate(cues: readonly { weight: number; places: readonly CueFound[] }[]): number {
+  const counted: CueFound[] = [];
+  let sum = 0;
+  for (const { weight, places } of [...cues].sort((a, b) => b.weight - a.weight)) {
+    const free = places.find(({ start, end }) => !counted.some((other) => start < other.end && end > other.start));
+    if (!free) continue;
+    counted.push(free);
+    sum += weight;
+  }
+  return sum;
 }

@@ -23,7 +23,7 @@ export type Attachment = { readonly name: string } & ({ readonly path: string } 
 export interface DiscordMessage {
   readonly content?: string;
   readonly components: readonly APIMessageTopLevelComponent[];
-  readonly flags: number;
+  readonly flags: MessageFlags.SuppressEmbeds | MessageFlags.IsComponentsV2;
   readonly files: readonly Attachment[];
   readonly private: boolean;
 }
@@ -60,13 +60,18 @@ export function discordMessages(reply: Reply, idOf: IdOf): DiscordMessage[] {
 }
 
 /** The reply's own text, for when Discord refuses how it was drawn. */
-export const plainMessages = (reply: Reply): DiscordMessage[] => plain(reply, packed([escaped(reply.text)], LIMITS.content), [], []);
+export const plainMessages = (reply: Reply): DiscordMessage[] =>
+  plain(reply, packed([escaped(reply.text)], LIMITS.content), [], []);
 
 const essentials = ({ kind, headline, cautions, results, body = '' }: Reply): string[] => {
   const marked = (level: (typeof LEVELS)[number]) =>
     cautions.filter((entry) => entry.level === level).map(({ text }) => `${MARKS[level]} ${escaped(text)}`);
   return [
-    kind === 'answer' ? `### ${escaped(headline)}` : kind === 'question' ? escaped(headline) : `**${escaped(headline)}**`,
+    kind === 'answer'
+      ? `### ${escaped(headline)}`
+      : kind === 'question'
+        ? escaped(headline)
+        : `**${escaped(headline)}**`,
     marked('stop').join('\n'),
     escaped(body),
     results.map(({ name, shown }) => `${escaped(capital(name))}: **${escaped(shown)}**`).join('\n'),
@@ -74,7 +79,10 @@ const essentials = ({ kind, headline, cautions, results, body = '' }: Reply): st
   ];
 };
 
-const used = (reply: Reply): string => usedLines(reply.inputs).map((line) => `-# ${escaped(line)}`).join('\n');
+const used = (reply: Reply): string =>
+  usedLines(reply.inputs)
+    .map((line) => `-# ${escaped(line)}`)
+    .join('\n');
 
 const details = (reply: Reply): string[] => {
   const behindButton = reply.actions?.some(({ verb }) => verb === 'working') ?? false;
@@ -82,7 +90,11 @@ const details = (reply: Reply): string[] => {
 };
 
 const stepBlock = ({ name, symbol, formula, shown }: ReplyStep, i: number): string =>
-  [`**${i + 1}. ${escaped(capital(name))}**`, fixedWidth(`${symbol} = ${formula.replace(/\*/g, '·')}`), fixedWidth(shown)].join('\n');
+  [
+    `**${i + 1}. ${escaped(capital(name))}**`,
+    fixedWidth(`${symbol} = ${formula.replace(/\*/g, '·')}`),
+    fixedWidth(shown),
+  ].join('\n');
 
 const sources = ({ sources: list }: Reply): string[] =>
   list.length > 0 ? [`-# Sources: ${escaped(list.join('; '))}`] : [];
@@ -137,7 +149,12 @@ function shown(files: readonly Attachment[], headline: string): APIComponentInCo
   const url = ({ name }: Attachment) => ({ url: `attachment://${name}` });
   return [
     ...(pictures.length > 0
-      ? [{ type: ComponentType.MediaGallery as const, items: pictures.map((file) => ({ media: url(file), description })) }]
+      ? [
+          {
+            type: ComponentType.MediaGallery as const,
+            items: pictures.map((file) => ({ media: url(file), description })),
+          },
+        ]
       : []),
     ...files.filter((file) => !isPicture(file)).map((file) => ({ type: ComponentType.File as const, file: url(file) })),
   ];
@@ -153,7 +170,9 @@ function buttonsOf(reply: Reply, idOf: IdOf): APIButtonComponentWithCustomId[] {
     const style = action.verb === 'say' ? ButtonStyle.Primary : ButtonStyle.Secondary;
     return [{ type: ComponentType.Button, style, label: clipped(action.label, LIMITS.buttonLabel), custom_id }];
   });
-  const unlike = buttons.filter(({ custom_id }, i) => buttons.findIndex((other) => other.custom_id === custom_id) === i);
+  const unlike = buttons.filter(
+    ({ custom_id }, i) => buttons.findIndex((other) => other.custom_id === custom_id) === i,
+  );
   return unlike.slice(0, MOST_BUTTONS);
 }
 

@@ -33,34 +33,44 @@ export function clipped(text: string, most: number): string {
   return `${(space > most / 2 ? cut.slice(0, space) : cut).trimEnd()}…`;
 }
 
-/**
- * Puts blocks one under the other into as few texts as hold them. A block stays whole; one that is longer than a text may
- * be is divided between its lines, and a line that is longer still between words.
- */
-export function packed(blocks: readonly string[], most: number): string[] {
-  const texts: string[] = [];
-  for (const block of blocks.flatMap((text) => divided(text, most, ['\n', ' ']))) {
-    const last = texts.at(-1);
-    const joined = last === undefined ? block : `${last}\n\n${block}`;
-    if (last !== undefined && lengthOf(joined) <= most) texts[texts.length - 1] = joined;
-    else texts.push(block);
-  }
-  return texts;
-}
+/** Where a text may be divided, the gentlest place first: paragraphs, lines that begin something, lines, words. */
+const SEAMS = [
+  [/\n{2,}/, '\n\n'],
+  [/\n(?!\s)/, '\n'],
+  [/\n/, '\n'],
+  [/ /, ' '],
+] as const;
 
-function divided(text: string, most: number, separators: readonly string[]): string[] {
-  if (lengthOf(text) <= most) return text.trim() === '' ? [] : [text];
-  const [separator, ...finer] = separators;
-  if (separator === undefined) {
-    const letters = [...text.trim()];
+/**
+ * Puts blocks one under the other into as few texts as hold them. A block that is longer than a text may be is divided
+ * between its paragraphs, else between its lines, where an indented line stays with the one it explains.
+ */
+export const packed = (blocks: readonly string[], most: number): string[] =>
+  joined(
+    blocks.flatMap((block) => divided(block, most, SEAMS)),
+    '\n\n',
+    most,
+  );
+
+function divided(text: string, most: number, seams: readonly (readonly [RegExp, string])[]): string[] {
+  if (text.trim() === '') return [];
+  if (lengthOf(text) <= most) return [text];
+  const [seam, ...finer] = seams;
+  if (seam === undefined) {
+    const letters = [...text];
     return [letters.slice(0, most).join(''), ...divided(letters.slice(most).join(''), most, [])];
   }
-  const parts: string[] = [];
-  for (const piece of text.split(separator).flatMap((line) => divided(line, most, finer))) {
-    const last = parts.at(-1);
-    const joined = last === undefined ? piece : `${last}${separator}${piece}`;
-    if (last !== undefined && lengthOf(joined) <= most) parts[parts.length - 1] = joined;
-    else parts.push(piece);
+  const parts = text.split(seam[0]).flatMap((part) => divided(part, most, finer));
+  return joined(parts, seam[1], most);
+}
+
+function joined(parts: readonly string[], between: string, most: number): string[] {
+  const texts: string[] = [];
+  for (const part of parts) {
+    const last = texts.at(-1);
+    const longer = last === undefined ? part : `${last}${between}${part}`;
+    if (last !== undefined && lengthOf(longer) <= most) texts[texts.length - 1] = longer;
+    else texts.push(part);
   }
-  return parts;
+  return texts;
 }

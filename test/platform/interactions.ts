@@ -37,7 +37,7 @@ export interface Exchange {
 export interface Interactions {
   readonly routes: Routes;
   readonly begin: (member: User, channel: Channel, on?: Message) => Exchange;
-  /** Resolves when the member sees an answer, or sees that there is none. */
+  /** Resolves when the member sees an answer, when the waiting is taken back, or when nothing came in time. */
   readonly settled: (exchange: Exchange) => Promise<Exchange>;
 }
 
@@ -139,6 +139,7 @@ export function createInteractions(
       world.messages.delete(message.id);
       if (message === exchange.original) delete exchange.original;
       else exchange.followUps.splice(exchange.followUps.indexOf(message), 1);
+      settle(exchange);
       return undefined;
     },
   };

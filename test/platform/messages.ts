@@ -49,7 +49,8 @@ export function postMessage(world: World, { channel, author, body, files = [], a
   const replyTo = body.message_reference?.message_id;
   const content = body.content ?? '';
   const components = body.components ?? [];
-  const mentions = [...content.matchAll(/<@!?(\d+)>/g)].flatMap(([, id]) => (id === world.bot.id ? [world.bot] : []));
+  const repliedTo = replyTo ? world.messages.get(replyTo)?.author : undefined;
+  const mentionsBot = new RegExp(`<@!?${world.bot.id}>`).test(content) || repliedTo?.id === world.bot.id;
   const message: Message = {
     id: world.nextId(),
     channelId: channel.id,
@@ -63,12 +64,8 @@ export function postMessage(world: World, { channel, author, body, files = [], a
     components,
     files,
     flags: body.flags ?? 0,
-    mentions,
-    pings: pingsOf(
-      textOf({ content, components }),
-      body.allowed_mentions,
-      replyTo ? world.messages.get(replyTo)?.author : undefined,
-    ),
+    mentions: mentionsBot ? [world.bot] : [],
+    pings: pingsOf(textOf({ content, components }), body.allowed_mentions, repliedTo),
     edits: 0,
   };
   world.messages.set(message.id, message);

@@ -10,8 +10,9 @@ const LOOK_EVERY = 4;
 
 /** Ordinary messages of members, and the bot's ordinary messages back. */
 export function createTalk(world: World, gateway: Gateway) {
-  const say = (member: string, channel: Channel, content: string): Message => {
-    const message = postMessage(world, { channel, author: world.member(member), body: { content } });
+  const say = (member: string, channel: Channel, content: string, replyTo?: Message): Message => {
+    const reference = replyTo ? { message_reference: { message_id: replyTo.id } } : {};
+    const message = postMessage(world, { channel, author: world.member(member), body: { content, ...reference } });
     announce(world, gateway, message);
     return message;
   };
@@ -32,10 +33,12 @@ export function createTalk(world: World, gateway: Gateway) {
   return {
     /** Says something that the bot is not meant to answer. */
     post: (call: Place & { text: string }): Message => say(call.member, channelOf(call), call.text),
+    /** Replies to a message of the bot, which rings it without a word of mention. */
+    replyTo: (call: Place & { text: string; message: Message }): Promise<Message> =>
+      answerTo(say(call.member, channelOf(call), call.text, call.message)),
     mention: (call: Place & { text: string }): Promise<Message> =>
       answerTo(say(call.member, channelOf(call), `<@${world.bot.id}> ${call.text}`)),
     directMessage: (call: Place & { text: string }): Promise<Message> =>
       answerTo(say(call.member, world.directChannel(world.member(call.member)), call.text)),
-    answerTo,
   };
 }

@@ -16,6 +16,8 @@ export function compiled(): { readonly folder: string; readonly module: (file: s
     writeFileSync(join(folder, 'package.json'), '{"type":"module"}');
     const options = {
       noEmit: false,
+      // Types are checked by `npm run typecheck`; here only the programs are needed.
+      noCheck: true,
       rootDir: project,
       outDir: folder,
       typeRoots: [join(project, 'node_modules/@types')],

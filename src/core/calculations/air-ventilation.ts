@@ -16,6 +16,8 @@ export const airVentilation = calculation({
     'ventilate',
     'vent the room',
     'damp',
+    'against mould',
+    'against mold',
     'mould',
     'mold',
     'condensation',
@@ -92,7 +94,7 @@ export const airVentilation = calculation({
   },
   headline: [
     {
-      text: 'Exchanging {air_flow:range} of air keeps the room at {room_humidity} while {evaporation} evaporates.',
+      text: 'Keeping the room at {room_humidity} while {evaporation} evaporates takes this much outside air: {air_flow:range}.',
     },
   ],
   cautions: [
@@ -116,6 +118,6 @@ export const airVentilation = calculation({
   ],
   examples: [
     'how much ventilation for 5.7 L a day of evaporation, room 22 °C at 50 %, outside 5 °C at 80 %',
-    'mold worries: 1.5 gallons a day evaporates, room 72F at 50% humidity, outside 40F',
+    'how much fresh air against mold: 1.5 gallons a day evaporates, room 72F at 50% humidity, outside 40F',
   ],
 });

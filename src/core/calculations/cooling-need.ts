@@ -23,6 +23,7 @@ export const coolingNeed = calculation({
     'fan cooling',
     'fans',
     'keep it cool',
+    'need cooling',
     'hot room',
     'hot day',
   ],
@@ -67,7 +68,7 @@ export const coolingNeed = calculation({
       when: 'P_cool > 0',
     },
     {
-      text: 'No cooling is needed to hold {target} in a {room_temperature} room: left alone it settles at {passive_temperature:range}.',
+      text: 'No cooling is needed to hold {target} with the room at {room_temperature}: left alone it settles at {passive_temperature:range}.',
     },
   ],
   cautions: [

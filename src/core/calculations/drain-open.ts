@@ -1,8 +1,9 @@
 import { caution, label, quantity, result, step } from '../calculation.js';
 import { airInThePipe, sparePath, strainers } from '../cautions/drains.js';
+import { gravity, pi } from '../constants.js';
 import { calculation } from '../define.js';
 import { insideDiameter, pipe } from '../inputs/pipe.js';
-import { g, ORIFICE_SOURCE, orificeConstants, pi, THIN_SHEET, WEIR_SOURCE, weirConstants } from '../inputs/weir.js';
+import { ORIFICE_SOURCE, orificeConstants, THIN_SHEET, WEIR_SOURCE, weirConstants } from '../inputs/weir.js';
 
 export const drainOpen = calculation({
   id: 'drain.open',
@@ -10,14 +11,31 @@ export const drainOpen = calculation({
   title: 'Flow into an open standpipe',
   question: 'How much does an open-ended standpipe take at this water level over its rim?',
   part: 'drains',
-  cues: ['standpipe', 'open channel', 'open drain', 'open standpipe', 'over the rim of the pipe', 'above the pipe', 'stand pipe', 'durso'],
+  cues: [
+    'standpipe',
+    'open channel',
+    'open drain',
+    'open standpipe',
+    'over the rim of the pipe',
+    'above the pipe',
+    'stand pipe',
+  ],
   inputs: {
     pipe,
     inside_diameter: insideDiameter,
     head: quantity('length', {
       symbol: 'h',
       name: 'water level above the rim of the pipe',
-      words: ['over the rim', 'above the rim', 'over the pipe', 'above the pipe', 'over the standpipe', 'head', 'of water over', 'above'],
+      words: [
+        'over the rim',
+        'above the rim',
+        'over the pipe',
+        'above the pipe',
+        'over the standpipe',
+        'head',
+        'of water over',
+        'above',
+      ],
       range: [0, 0.5, 'm'],
       aboveLow: true,
       usual: [2, 100, 'mm'],
@@ -26,7 +44,7 @@ export const drainOpen = calculation({
       example: '1 in or 20 mm',
     }),
   },
-  constants: { ...weirConstants, ...orificeConstants, g, pi },
+  constants: { ...weirConstants, ...orificeConstants, g: gravity, pi },
   steps: [
     step('Q_w', 'C_w*pi*D*h^1.5', 'flow', 'over the rim as a weir'),
     step('Q_o', 'C_o*pi*D^2/4*sqrt(2*g*h)', 'flow', 'into the mouth as an orifice'),
@@ -61,7 +79,7 @@ export const drainOpen = calculation({
   ],
   sources: [WEIR_SOURCE, ORIFICE_SOURCE],
   examples: [
-    'how much does a 1-1/2 in open standpipe take with 1 in of water over the rim',
+    'how much does a 1-1/2 in schedule 40 open standpipe take with 1 in of water over the rim',
     'open channel standpipe, 34 mm bore, 5 mm over the rim',
   ],
 });

@@ -1,8 +1,9 @@
-import { caution, quantity, result, step } from '../calculation.js';
+import { caution, result, step } from '../calculation.js';
 import { testDrainsBeforeTrust } from '../cautions/plumbing.js';
 import { calculation } from '../define.js';
 import { fittings, insideDiameter, lossCoefficient, pipe } from '../inputs/pipe.js';
-import { pipeFlowConstants, siphonInputs, siphonSteps } from '../inputs/siphon.js';
+import { requiredFlow } from '../inputs/return-flow.js';
+import { FULL_PIPE_SOURCES, pipeFlowConstants, siphonInputs, siphonSteps } from '../inputs/siphon.js';
 
 export const drainSiphon = calculation({
   id: 'drain.siphon',
@@ -27,16 +28,7 @@ export const drainSiphon = calculation({
     ...siphonInputs,
     fittings,
     loss_coefficient: lossCoefficient,
-    required_flow: quantity('flow', {
-      symbol: 'Q_req',
-      name: 'flow it must carry',
-      words: ['return flow', 'return pump', 'pump', 'must carry', 'need', 'required', 'through the sump', 'at'],
-      range: [0, 100_000, 'L/h'],
-      aboveLow: true,
-      needed: false,
-      ask: 'How much flow does the return pump send?',
-      profile: 'return.flow',
-    }),
+    required_flow: requiredFlow,
   },
   constants: pipeFlowConstants,
   steps: [
@@ -82,7 +74,7 @@ export const drainSiphon = calculation({
     ),
     testDrainsBeforeTrust,
   ],
-  sources: ['energy balance between the two water surfaces (Darcy-Weisbach with minor losses)', 'Swamee and Jain 1976'],
+  sources: FULL_PIPE_SOURCES,
   examples: [
     'how much flow can a 1 inch schedule 40 full siphon drain handle with a 30 in drop, 40 inches of pipe, 2 elbows and a gate valve',
   ],

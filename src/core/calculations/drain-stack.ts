@@ -9,7 +9,18 @@ export const drainStack = calculation({
   title: 'Quiet flow down a vertical pipe',
   question: 'How much falls down a vertical pipe with air in its middle, before it gurgles?',
   part: 'drains',
-  cues: ['quiet', 'silent', 'gurgle', 'gurgling', 'noisy drain', 'air core', 'vertical drain', 'without gurgling', 'drain noise', 'downpipe'],
+  cues: [
+    'quiet',
+    'silent',
+    'gurgle',
+    'gurgling',
+    'noisy drain',
+    'air core',
+    'vertical drain',
+    'without gurgling',
+    'drain noise',
+    'downpipe',
+  ],
   inputs: {
     pipe,
     inside_diameter: insideDiameter,
@@ -44,9 +55,12 @@ export const drainStack = calculation({
     flow: result('Q', 'flow', 'what falls quietly', { figures: 2 }),
     terminal_velocity: result('v', 'speed', 'speed it falls at'),
   },
-  headline: [{ text: 'About {flow:range} falls quietly down this pipe, air in its middle.' }],
+  headline: [{ text: 'What falls quietly down this pipe, with air in its middle, is about {flow:range}.' }],
   cautions: [
-    caution('note', 'Above this the air core breaks: the drain gurgles, surges, or primes and runs full like a siphon.'),
+    caution(
+      'note',
+      'Above this the air core breaks: the drain gurgles, surges, or primes and runs full like a siphon.',
+    ),
     caution(
       'note',
       'It holds for a straight vertical pipe, measured on stacks of building drains of 2 in and more: smaller pipes, elbows and horizontal runs carry less.',
@@ -57,6 +71,6 @@ export const drainStack = calculation({
   sources: ['Wyly and Eaton 1961, NBS Monograph 31: capacity and terminal speed of drainage stacks'],
   examples: [
     'how much can a 1 inch schedule 40 standpipe drain without gurgling',
-    'quiet flow down a vertical 40 mm pipe a quarter full: 25%',
+    'quiet flow down a vertical 40 mm PN 16 pipe, 25% full',
   ],
 });

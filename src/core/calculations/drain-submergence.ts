@@ -1,9 +1,9 @@
 import { caution, result, step } from '../calculation.js';
 import { testDrainsBeforeTrust } from '../cautions/plumbing.js';
+import { gravity, pi } from '../constants.js';
 import { calculation } from '../define.js';
 import { insideDiameter, pipe } from '../inputs/pipe.js';
 import { returnFlow } from '../inputs/return-flow.js';
-import { g, pi } from '../inputs/weir.js';
 
 export const drainSubmergence = calculation({
   id: 'drain.submergence',
@@ -11,9 +11,20 @@ export const drainSubmergence = calculation({
   title: 'How deep an intake must lie',
   question: 'How far under water must an intake lie so that it draws no air?',
   part: 'drains',
-  cues: ['submergence', 'submerged', 'vortex', 'whirlpool', 'sucks air', 'sucking air', 'draws air', 'slurping', 'intake depth', 'how deep the intake'],
+  cues: [
+    'submergence',
+    'submerged',
+    'vortex',
+    'whirlpool',
+    'sucks air',
+    'sucking air',
+    'draws air',
+    'slurping',
+    'intake depth',
+    'how deep the intake',
+  ],
   inputs: { pipe, inside_diameter: insideDiameter, flow: returnFlow },
-  constants: { g, pi },
+  constants: { g: gravity, pi },
   steps: [
     step('V', 'Q_r/(pi*D^2/4)', 'speed', 'speed in the intake'),
     step('Fr', 'V/sqrt(g*D)', 'ratio', 'Froude number'),
@@ -30,10 +41,7 @@ export const drainSubmergence = calculation({
       'note',
       'Less will do with an elbow turned down or a strainer of larger open area: either slows the water where it enters. Without them it gulps and gurgles.',
     ),
-    caution(
-      'note',
-      'The rule is written for pump sumps without a swirl; walls close by and a turning flow need more.',
-    ),
+    caution('note', 'The rule is written for pump sumps without a swirl; walls close by and a turning flow need more.'),
     testDrainsBeforeTrust,
   ],
   sources: ['ANSI/HI 9.8, minimum submergence of intakes (from memory)'],

@@ -28,7 +28,8 @@ export const evaporationRate = calculation({
   cues: [
     'evaporation',
     'evaporate',
-    'evaporates',
+    'water evaporates',
+    'how much water evaporates',
     'evaporating',
     'evap',
     'top off a day',

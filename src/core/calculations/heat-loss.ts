@@ -39,10 +39,10 @@ export const heatLoss = calculation({
   },
   headline: [
     {
-      text: 'At {water_temperature} in a {room_temperature} room it loses {total_loss:range}, {evaporation_share} of it by evaporation.',
+      text: 'At {water_temperature} with the room at {room_temperature} it loses {total_loss:range}, {evaporation_share} of it by evaporation.',
       when: 'P_loss > 0',
     },
-    { text: 'In a {room_temperature} room it loses nothing: the room warms the water with {P_gain}.' },
+    { text: 'With the room at {room_temperature} it loses nothing: the room warms the water with {P_gain}.' },
   ],
   cautions: [
     caution(

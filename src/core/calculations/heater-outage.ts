@@ -1,6 +1,6 @@
 import { caution, quantity, result, step } from '../calculation.js';
 import { calculation } from '../define.js';
-import { heatStoreConstants, heatStoreStep } from '../inputs/heat-store.js';
+import { heatStoreConstants, heatStoreStep, nearLimit } from '../inputs/heat-store.js';
 import { rockMass } from '../inputs/heater.js';
 import { LOSS_SOURCES, lossCautions, lossConstants, lossSteps, systemVolumeSteps } from '../inputs/loss-steps.js';
 import { roomTemperature } from '../inputs/room.js';
@@ -52,7 +52,7 @@ export const heaterOutage = calculation({
     ...tankHeatInputs,
     gains,
   },
-  constants: { ...lossConstants, ...heatStoreConstants },
+  constants: { ...lossConstants, ...heatStoreConstants, ...nearLimit },
   rules: [
     ...geometryRules,
     { refuse: 'T_1 >= T_w', because: 'The limit must lie below the water temperature at the start.', about: 'limit' },
@@ -100,6 +100,11 @@ export const heaterOutage = calculation({
       'note',
       'When the pumps stop the sump no longer shares its water with the display, and each cools by itself: this takes them as one.',
       { given: 'sump_length' },
+    ),
+    caution(
+      'caution',
+      'The water would settle close to the limit, so the time to it is very uncertain: sooner, or never.',
+      'T_end > T_1 - near and T_end < T_1',
     ),
     caution('note', 'The room is taken as staying at {room_temperature}; in a house without heating it falls too.'),
     ...lossCautions,

@@ -19,6 +19,7 @@ export const heaterSize = calculation({
   question: 'How many watts of heater hold the target in the coldest room, how are they split, and what if one fails?',
   part: 'heat',
   cues: [
+    'heater',
     'heater size',
     'what size heater',
     'which heater',
@@ -33,6 +34,10 @@ export const heaterSize = calculation({
     'W enough',
     'watt enough',
     'watts enough',
+    'watts to keep',
+    'watts to hold',
+    'watts to heat',
+    'keep it at',
     'hold temperature',
     'heater redundancy',
     'two heaters',
@@ -108,11 +113,11 @@ export const heaterSize = calculation({
   },
   headline: [
     {
-      text: 'No heater is needed to hold {target} in a {room_temperature} room: the water already gets more heat than it loses.',
+      text: 'No heater is needed to hold {target} with the room at {room_temperature}: the water already gets more heat than it loses.',
       when: 'P_loss <= G',
     },
     {
-      text: '{heaters} × {heater_power} hold {target} in a {room_temperature} room, and still do with one dead: then down to a room at {coldest_room_one_failed:range}.',
+      text: '{heaters} × {heater_power} hold {target} with the room at {room_temperature}, and still do with one dead: then down to a room at {coldest_room_one_failed:range}.',
       when: { all: [several, 'P_all >= P_need and (n - 1)*P_h + G >= P_loss'] },
     },
     {
@@ -120,26 +125,28 @@ export const heaterSize = calculation({
       when: { all: [several, LOSS_AT_LEAST] },
     },
     {
-      text: '{heaters} × {heater_power} do not hold {target} in a {room_temperature} room: they keep up down to {coldest_room_held:range}, and this room takes {power_needed:range}.',
+      text: '{heaters} × {heater_power} do not hold {target} with the room at {room_temperature}: they keep up down to {coldest_room_held:range}, and this room takes {power_needed:range}.',
       when: several,
     },
     {
-      text: '{heater_power} holds {target} in a {room_temperature} room with the margin in hand; its limit is a room at {coldest_room_held:range}.',
+      text: '{heater_power} holds {target} with the room at {room_temperature} with the margin in hand; its limit is a room at {coldest_room_held:range}.',
       when: 'P_all >= P_need',
     },
     {
-      text: 'By the middle estimate {heater_power} holds {target} in a {room_temperature} room, with little in hand: its limit is a room at {coldest_room_held:range}.',
+      text: 'By the middle estimate {heater_power} holds {target} with the room at {room_temperature}, with little in hand: its limit is a room at {coldest_room_held:range}.',
       when: LOSS_AT_LEAST,
     },
     {
-      text: '{heater_power} does not hold {target} in a {room_temperature} room: it keeps up down to {coldest_room_held:range}, and this room takes {power_needed:range}.',
+      text: '{heater_power} does not hold {target} with the room at {room_temperature}: it keeps up down to {coldest_room_held:range}, and this room takes {power_needed:range}.',
       when: hasPower,
     },
     {
-      text: 'To hold {target} in a {room_temperature} room with one of {heaters} heaters dead, each must give {power_each:range}.',
+      text: 'With the room at {room_temperature} and one of {heaters} heaters dead, the rest hold {target} if each gives {power_each:range}.',
       when: 'n >= 2',
     },
-    { text: 'Holding {target} in a {room_temperature} room takes {power_needed:range}, {margin} times the loss.' },
+    {
+      text: 'Holding {target} with the room at {room_temperature} takes {power_needed:range}, {margin} times the loss.',
+    },
   ],
   cautions: [
     caution(

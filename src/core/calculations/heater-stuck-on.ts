@@ -1,7 +1,7 @@
 import { caution, flag, quantity, result, step } from '../calculation.js';
 import { heaterElectrics, secondCutOut } from '../cautions/heater.js';
 import { calculation } from '../define.js';
-import { heatStoreConstants, heatStoreStep } from '../inputs/heat-store.js';
+import { heatStoreConstants, heatStoreStep, nearLimit } from '../inputs/heat-store.js';
 import { heaterPower, rockMass } from '../inputs/heater.js';
 import { LOSS_SOURCES, lossCautions, lossConstants, lossSteps, systemVolumeSteps } from '../inputs/loss-steps.js';
 import { roomTemperature } from '../inputs/room.js';
@@ -25,7 +25,10 @@ export const heaterStuckOn = calculation({
   question: 'How hot does the water get when one heater sticks on, and how soon?',
   part: 'heat',
   cues: [
+    'stuck',
     'stuck on',
+    'stuck heater',
+    'cook',
     'sticks on',
     'stick on',
     'stays on',
@@ -52,7 +55,7 @@ export const heaterStuckOn = calculation({
   constants: {
     ...lossConstants,
     ...heatStoreConstants,
-    near: { value: 1.5, unit: 'K', name: 'how far from a limit the end temperature is too uncertain to call' },
+    ...nearLimit,
   },
   rules: [
     ...geometryRules,

@@ -35,6 +35,7 @@ export const heaterWarmUp = calculation({
       name: 'water temperature at the start',
       words: ['from', 'start', 'starting at', 'starts at', 'is now', 'now at', 'cold water'],
       range: [0, 35, 'degC'],
+      needed: false,
       default: { same: 'room_temperature' },
       ask: 'How warm is the water now?',
     }),
@@ -80,8 +81,8 @@ export const heaterWarmUp = calculation({
   cautions: [
     caution(
       'caution',
-      'The heaters barely beat the loss at the target, so the last degrees are slow and the time is very uncertain: it may never get there.',
-      'n*P_h + G > P_loss and n*P_h + G < 1.25*P_loss',
+      'The heaters give not much more than the loss at the target, so the last degrees are slow and the time uncertain: if the loss runs high it never gets there.',
+      'n*P_h + G > P_loss and n*P_h + G < 1.5*P_loss',
     ),
     caution(
       'caution',
@@ -95,7 +96,7 @@ export const heaterWarmUp = calculation({
   ],
   sources: [...LOSS_SOURCES, 'energy balance of a mixed tank'],
   examples: [
-    'how long to heat 125 gal from 68F to 78F with a 500 W heater in a 68F room',
-    'warm up a 120x60x60 cm tank with 10 mm glass from 18 °C to 25 °C with a 300 W heater, room 20 °C',
+    'how long to heat 125 gal up to 78F with a 500 W heater in a 68F room',
+    'warm up a 120x60x60 cm tank with 10 mm glass, water now at 18 °C, target 25 °C, 300 W heater, room 20 °C',
   ],
 });

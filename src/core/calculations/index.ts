@@ -1,7 +1,15 @@
 // Written by `npm run gen`.
 import { airVentilation } from './air-ventilation.js';
 import { coolingNeed } from './cooling-need.js';
+import { drainClog } from './drain-clog.js';
+import { drainEmergency } from './drain-emergency.js';
+import { drainHoleLayout } from './drain-hole-layout.js';
+import { drainOpen } from './drain-open.js';
 import { drainSiphon } from './drain-siphon.js';
+import { drainStack } from './drain-stack.js';
+import { drainSubmergence } from './drain-submergence.js';
+import { drainbackSafeLevel } from './drainback-safe-level.js';
+import { drainbackVolume } from './drainback-volume.js';
 import { evaporationRate } from './evaporation-rate.js';
 import { heatLoss } from './heat-loss.js';
 import { heaterOutage } from './heater-outage.js';
@@ -19,6 +27,7 @@ import { lightLux } from './light-lux.js';
 import { lightRefugium } from './light-refugium.js';
 import { lightSchedule } from './light-schedule.js';
 import { lightSpread } from './light-spread.js';
+import { overflowWeir } from './overflow-weir.js';
 import { salinityFromConductivity } from './salinity-from-conductivity.js';
 import { salinityFromDensity } from './salinity-from-density.js';
 import { salinityFromSg } from './salinity-from-sg.js';
@@ -31,12 +40,29 @@ import { saltLower } from './salt-lower.js';
 import { saltMix } from './salt-mix.js';
 import { saltRaise } from './salt-raise.js';
 import { saltRaiseBySwap } from './salt-raise-by-swap.js';
+import { volumeBowFront } from './volume-bow-front.js';
+import { volumeConvert } from './volume-convert.js';
+import { volumeCorner } from './volume-corner.js';
+import { volumeCylinder } from './volume-cylinder.js';
+import { volumeDisplacement } from './volume-displacement.js';
+import { volumeHexagon } from './volume-hexagon.js';
+import { volumeQuarterCylinder } from './volume-quarter-cylinder.js';
 import { volumeRectangular } from './volume-rectangular.js';
+import { volumeSump } from './volume-sump.js';
+import { volumeSystem } from './volume-system.js';
 
 export const calculations = [
   airVentilation,
   coolingNeed,
+  drainClog,
+  drainEmergency,
+  drainHoleLayout,
+  drainOpen,
   drainSiphon,
+  drainStack,
+  drainSubmergence,
+  drainbackSafeLevel,
+  drainbackVolume,
   evaporationRate,
   heatLoss,
   heaterOutage,
@@ -54,6 +80,7 @@ export const calculations = [
   lightRefugium,
   lightSchedule,
   lightSpread,
+  overflowWeir,
   salinityFromConductivity,
   salinityFromDensity,
   salinityFromSg,
@@ -66,5 +93,14 @@ export const calculations = [
   saltMix,
   saltRaise,
   saltRaiseBySwap,
+  volumeBowFront,
+  volumeConvert,
+  volumeCorner,
+  volumeCylinder,
+  volumeDisplacement,
+  volumeHexagon,
+  volumeQuarterCylinder,
   volumeRectangular,
+  volumeSump,
+  volumeSystem,
 ] as const;

@@ -42,7 +42,7 @@ export const lightAttenuation = calculation({
       ...ppfd,
       symbol: 'p_0',
       name: 'PPFD just under the surface',
-      words: ['surface', 'at the top', 'top', 'par', 'ppfd'],
+      words: ['surface', 'at the top', 'top'],
       needed: false,
       ask: 'What PPFD do you read just under the surface?',
     }),

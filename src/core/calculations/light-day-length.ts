@@ -1,6 +1,6 @@
 import { caution, choice, date, label, lookup, quantity, result, step } from '../calculation.js';
 import { calculation } from '../define.js';
-import { REEF_LATITUDES, readLatitude } from '../inputs/latitude.js';
+import { LATITUDE_IN_TEXT, REEF_LATITUDES, readLatitude } from '../inputs/latitude.js';
 
 export const lightDayLength = calculation({
   id: 'light.day_length',
@@ -29,7 +29,7 @@ export const lightDayLength = calculation({
       example: '18 S',
       needed: false,
       suggestions: REEF_LATITUDES.map(({ name }) => name),
-      pattern: /\d+(?:\.\d+)?\s*(?:°|deg(?:rees?)?)?\s*(?:north|south|n|s)(?![a-z])/,
+      pattern: LATITUDE_IN_TEXT,
       read: readLatitude,
     }),
     latitude: quantity('angle', {
@@ -64,7 +64,7 @@ export const lightDayLength = calculation({
     day_of_year: quantity('count', {
       symbol: 'n',
       name: 'day of the year',
-      words: ['day', 'day of the year'],
+      words: ['on day', 'day number', 'day of the year'],
       range: [1, 366, '1'],
       whole: true,
       ask: 'For which day of the year, 1 to 366?',
@@ -80,6 +80,11 @@ export const lightDayLength = calculation({
       refuse: { all: [{ is: ['hemisphere', 'north'] }, 'phi < 0'] },
       because: 'A negative latitude lies south of the equator, but north was said: which is it?',
       about: 'latitude',
+    },
+    {
+      refuse: { any: ['n > n_d', 'n < n_d'] },
+      because: 'The date and the day of the year are not the same day: give one of the two.',
+      about: 'day_of_year',
     },
   ],
   steps: [

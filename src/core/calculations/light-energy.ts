@@ -7,6 +7,9 @@ import { lightChannels } from '../inputs/light-channels.js';
 
 const perMonth = { metric: 'kWh/month', us: 'kWh/month' };
 
+/** More than 2 for a kilowatt hour: cents, or money of small units. */
+const DEAR = 'c*3600000 > 2';
+
 export const lightEnergy = calculation({
   id: 'light.energy',
   slash: 'light energy',
@@ -29,8 +32,12 @@ export const lightEnergy = calculation({
     'kwh',
     'running cost of',
     'power bill',
-    'light',
-    'lights',
+    'power draw of my light',
+    'light energy',
+    'light pulls',
+    'heat does the light',
+    'of light',
+    'from my light',
   ],
   inputs: {
     channels: lightChannels,
@@ -59,7 +66,7 @@ export const lightEnergy = calculation({
     price_in: choice({
       name: 'price in cents or whole units',
       words: ['price in'],
-      needed: 'c*3600000 > 2',
+      needed: DEAR,
       ask: 'Is that price in cents (or pence), or in whole units of your money (such as yen or rupees)?',
       options: {
         cents: { label: 'cents or pence', words: ['cents', 'cent', 'pence', 'ct'], gives: { u: 0.01 } },
@@ -98,7 +105,7 @@ export const lightEnergy = calculation({
     step('E', 'P*h/day', 'energy a day', 'mean power over the whole day'),
     step('P_peak', 'sum_i(P_i)', 'power', 'power while all channels run'),
     step('P_peak', 'P', 'power', 'power while it runs'),
-    step('c_kWh', 'c*u', 'energy price', 'price in whole units'),
+    step('c_kWh', 'c*u', 'energy price', 'price in whole units', DEAR),
     step('c_kWh', 'c', 'energy price', 'price in whole units'),
     step('cost', 'E*c_kWh', 'cost a month', 'cost'),
     step('Q_low', 's_low*P_peak', 'power', 'heat into the water, at least'),

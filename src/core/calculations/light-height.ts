@@ -1,6 +1,7 @@
 import { type Condition, caution, quantity, result, step } from '../calculation.js';
 import { changeLightSlowly, lampOverWater, letLampBreathe, shieldEyes } from '../cautions/light.js';
 import { calculation } from '../define.js';
+import { lampMove } from '../inputs/lamp-move.js';
 import { ppfd } from '../inputs/light.js';
 
 const distance = {
@@ -39,12 +40,14 @@ export const lightHeight = calculation({
       ...ppfd,
       symbol: 'p_1',
       name: 'PPFD (“PAR”) at the coral now',
+      words: ['par', 'ppfd', 'umol', 'now', 'reads'],
     }),
+    move: lampMove,
     distance_1: quantity('length', {
       ...distance,
       symbol: 'd_1',
       name: 'lamp to coral now',
-      words: ['from', 'now', 'currently', 'at'],
+      words: ['from', 'currently', 'hangs at', 'lamp at'],
       ask: 'How far is the lamp from the coral now, water included?',
       example: '10 in or 25 cm',
     }),

@@ -99,8 +99,6 @@ export const lightIntegral = calculation({
     step('I', 'P*(h - r)/day', 'light integral', 'light a day, two straight ramps losing one'),
     step('I', 'I_b + I_w', 'light integral', 'light a day, both channels'),
     step('P_peak', 'P_b + P_w', 'photon flux', 'PPFD while both channels run'),
-    step('h_full', 'h', 'time', 'lit hours', { given: 'ppfd' }),
-    step('h_full', 'h_b', 'time', 'lit hours'),
   ],
   results: {
     daily_light_integral: result('I', 'light integral', 'light a day'),
@@ -121,15 +119,15 @@ export const lightIntegral = calculation({
   },
   headline: [
     {
-      text: 'That is {daily_light_integral}, less than the {target_low} to {target_high} common for {corals}.',
+      text: 'That is {daily_light_integral}, less than is common for {corals}: {target_low} to {target_high}.',
       when: { all: [{ given: 'corals' }, 'I < D_low'] },
     },
     {
-      text: 'That is {daily_light_integral}, more than the {target_low} to {target_high} common for {corals}.',
+      text: 'That is {daily_light_integral}, more than is common for {corals}: {target_low} to {target_high}.',
       when: { all: [{ given: 'corals' }, 'I > D_high'] },
     },
     {
-      text: 'That is {daily_light_integral}, within the {target_low} to {target_high} common for {corals}.',
+      text: 'That is {daily_light_integral}, within what is common for {corals}: {target_low} to {target_high}.',
       when: { given: 'corals' },
     },
     { text: 'That spot gets {daily_light_integral} of light.' },
@@ -143,7 +141,9 @@ export const lightIntegral = calculation({
     caution(
       'caution',
       'Equal light a day is not equal light: a short bright day stresses corals more than a long mild one. Don’t trade below 6 hours.',
-      'h_full < 21600',
+      {
+        any: [{ all: [{ given: 'ppfd' }, 'h < 21600'] }, { all: [{ given: 'ppfd_blue' }, 'h_b < 21600'] }],
+      },
     ),
     changeLightSlowly,
     readingIsForOnePlace,

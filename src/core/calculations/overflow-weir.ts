@@ -9,7 +9,20 @@ export const overflowWeir = calculation({
   title: 'Water level over an overflow weir',
   question: 'How high does the water stand over the overflow at this flow?',
   part: 'drains',
-  cues: ['weir', 'overflow length', 'overflow teeth', 'overflow comb', 'overflow box', 'over the overflow', 'coast to coast', 'overflow wide enough', 'overflow long enough', 'surface skimming'],
+  cues: [
+    'weir',
+    'overflow',
+    'over the weir',
+    'overflow length',
+    'overflow teeth',
+    'overflow comb',
+    'overflow box',
+    'over the overflow',
+    'coast to coast',
+    'overflow wide enough',
+    'overflow long enough',
+    'surface skimming',
+  ],
   inputs: {
     flow: returnFlow,
     length: quantity('length', {
@@ -55,7 +68,8 @@ export const overflowWeir = calculation({
       units: { metric: 'mm', us: 'in' },
       within: THIN_SHEET,
       range: [0, 0.3, 'm'],
-      because: 'That would stand more than 30 cm over the edge, beyond any overflow on a tank: check the flow and the length.',
+      because:
+        'That would stand more than 30 cm over the edge, beyond any overflow on a tank: check the flow and the length.',
     }),
     head_kindsvater_carter: result('h_2', 'length', 'the same by a second formula', {
       units: { metric: 'mm', us: 'in' },
@@ -63,7 +77,7 @@ export const overflowWeir = calculation({
     }),
     effective_length: result('b', 'length', 'clear length'),
   },
-  headline: [{ text: 'At {flow} the water stands {head:range} above the edge of the overflow.' }],
+  headline: [{ text: 'At {flow} the water stands this high above the edge of the overflow: {head:range}.' }],
   cautions: [
     caution(
       'stop',

@@ -54,7 +54,6 @@ export const salinityHydrometer = calculation({
       example: '1.024',
     }),
     scale: gravityScale('calibration_temperature', 'reference_temperature'),
-    temperature: quantity('temperature', { ...sampleTemperature, words: ['tank', 'water', 'water is', 'in water of', 'sample', 'temp'] }),
     calibration_temperature: quantity('temperature', {
       symbol: 'T_cal',
       name: 'temperature the hydrometer was made for',
@@ -72,9 +71,14 @@ export const salinityHydrometer = calculation({
       ask: 'Which temperature was the hydrometer made for? It is printed in the stem, often as a pair.',
       example: '60/60 F, 20/4 or 25 C',
     }),
+    temperature: quantity('temperature', {
+      ...sampleTemperature,
+      words: ['at', 'tank', 'water', 'water is', 'in water of', 'sample', 'temp'],
+    }),
     reference_temperature: quantity('temperature', {
       ...referenceTemperature,
       default: { same: 'calibration_temperature' },
+      needed: false,
     }),
     body,
     expansion: quantity('thermal expansion', {

@@ -1,5 +1,5 @@
 import { caution, quantity } from '../calculation.js';
-import { fasterThanPractice, measureTwice, moderatePace } from '../cautions/salt.js';
+import { allAtOnce, fasterThanPractice, measureTwice, moderatePace } from '../cautions/salt.js';
 import { calculation } from '../define.js';
 import { salinity, salinityNow, salinityTarget } from '../inputs/salinity.js';
 import { paceConstants, paceInputs, paceSteps } from '../inputs/salinity-pace.js';
@@ -68,6 +68,7 @@ export const saltLower = calculation({
   ],
   cautions: [
     measureTwice,
+    allAtOnce,
     fasterThanPractice,
     moderatePace,
     caution(

@@ -1,5 +1,11 @@
 import { caution, quantity } from '../calculation.js';
-import { fasterThanPractice, measureTwice, moderatePace, neverDrySaltOntoAnimals } from '../cautions/salt.js';
+import {
+  allAtOnce,
+  fasterThanPractice,
+  measureTwice,
+  moderatePace,
+  neverDrySaltOntoAnimals,
+} from '../cautions/salt.js';
 import { calculation } from '../define.js';
 import { salinity, salinityNow, salinityTarget } from '../inputs/salinity.js';
 import { paceConstants, paceInputs, paceSteps } from '../inputs/salinity-pace.js';
@@ -69,6 +75,7 @@ export const saltRaiseBySwap = calculation({
   cautions: [
     neverDrySaltOntoAnimals,
     measureTwice,
+    allAtOnce,
     fasterThanPractice,
     moderatePace,
     caution(

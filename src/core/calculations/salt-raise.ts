@@ -1,5 +1,11 @@
 import { caution, quantity, result, step } from '../calculation.js';
-import { fasterThanPractice, measureTwice, moderatePace, neverDrySaltOntoAnimals } from '../cautions/salt.js';
+import {
+  allAtOnce,
+  fasterThanPractice,
+  measureTwice,
+  moderatePace,
+  neverDrySaltOntoAnimals,
+} from '../cautions/salt.js';
 import { calculation } from '../define.js';
 import { salinityNow, salinityTarget } from '../inputs/salinity.js';
 import { paceConstants, paceInputs, paceSteps } from '../inputs/salinity-pace.js';
@@ -26,6 +32,8 @@ export const saltRaise = calculation({
     'salinity dropped',
     'add salt',
     'salt to raise',
+    'how much salt to raise',
+    'how much salt to bring',
   ],
   inputs: {
     volume: systemVolume,
@@ -93,6 +101,7 @@ export const saltRaise = calculation({
   cautions: [
     neverDrySaltOntoAnimals,
     measureTwice,
+    allAtOnce,
     fasterThanPractice,
     moderatePace,
     caution(

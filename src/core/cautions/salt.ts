@@ -16,6 +16,12 @@ export const moderatePace = caution(
   { all: [{ is: ['stocked', 'yes'] }, 'v*day <= 0.001001'] },
 );
 
+export const allAtOnce = caution(
+  'caution',
+  'Reckoned for a system without animals, so in one go. With animals, 1 ppt a day at most (common practice).',
+  { is: ['stocked', 'no'] },
+);
+
 export const fasterThanPractice = caution(
   'caution',
   'More than 1 ppt a day is faster than common practice with corals and invertebrates; echinoderms and new arrivals stand half of it. Fish alone may take 2 downward.',

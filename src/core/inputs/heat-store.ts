@@ -7,6 +7,9 @@ export const heatStoreConstants = {
   c_r: { value: 850, unit: 'J/(kg K)', name: 'heat capacity of limestone (from memory)' },
 };
 
+/** Within this of a limit the end temperature is too uncertain to call. */
+export const nearLimit = { near: { value: 1.5, unit: 'K', name: 'how close to a limit nothing can be called' } };
+
 export const heatStoreStep = step(
   'C',
   'rho*c_w*V + c_r*m_r',

@@ -6,9 +6,9 @@ const DEGREE = Math.PI / 180;
 export const REEF_LATITUDES = [
   { name: 'Florida Keys', latitude: 25 },
   { name: 'Bahamas', latitude: 24 },
-  { name: 'Caribbean, south', latitude: 12 },
-  { name: 'Red Sea, north', latitude: 27 },
-  { name: 'Red Sea, south', latitude: 16 },
+  { name: 'southern Caribbean', latitude: 12 },
+  { name: 'northern Red Sea', latitude: 27 },
+  { name: 'southern Red Sea', latitude: 16 },
   { name: 'Maldives', latitude: 4 },
   { name: 'Okinawa', latitude: 26 },
   { name: 'Coral Triangle', latitude: 0 },
@@ -18,16 +18,24 @@ export const REEF_LATITUDES = [
   { name: 'Zanzibar', latitude: -6 },
 ] as const;
 
+const NUMBERED = '(\\d+(?:\\.\\d+)?)\\s*(?:°|deg(?:rees?)?)?\\s*(north|south|n|s)(?![a-z])';
+
+/** A latitude in free text, lower case: a number with its hemisphere, or a reef region by name. */
+export const LATITUDE_IN_TEXT = new RegExp(
+  [NUMBERED, ...REEF_LATITUDES.map(({ name }) => name.toLowerCase())].join('|'),
+);
+
 const plain = (text: string): string => text.toLowerCase().replace(/[^a-z]/g, '');
 
 /** Reads `18.3 S`, `24° north`, or a reef region by name. */
 export function readLatitude(text: string): Lookup | string {
-  const match = text.toLowerCase().match(/(\d+(?:\.\d+)?)\s*(?:°|deg(?:rees?)?)?\s*(north|south|n|s)(?![a-z])/);
+  const match = text.toLowerCase().match(new RegExp(NUMBERED));
   if (match) {
-    const degrees = Number(match[1]) * (match[2]!.startsWith('s') ? -1 : 1);
+    const south = match[2]!.startsWith('s');
     return {
-      reading: `${match[1]}° ${degrees < 0 || match[2]!.startsWith('s') ? 'south' : 'north'}`,
-      inputs: { latitude: degrees * DEGREE },
+      reading: `${match[1]}° ${south ? 'south' : 'north'}`,
+      inputs: { latitude: (south ? -1 : 1) * Number(match[1]) * DEGREE },
+      said: true,
     };
   }
   const reef = REEF_LATITUDES.find(({ name }) => plain(text) !== '' && plain(name) === plain(text));

@@ -11,3 +11,11 @@ export const returnFlow = quantity('flow', {
   ask: 'How much flow does the return pump really send, at its head?',
   profile: 'return.flow',
 });
+
+/** The same where a drain is worked out by itself and compared with it only when it is known. */
+export const requiredFlow = quantity('flow', {
+  ...returnFlow,
+  symbol: 'Q_req',
+  name: 'flow it must carry',
+  needed: false,
+});

@@ -1,4 +1,5 @@
-import { quantity, step } from '../calculation.js';
+import { quantity, type Step, step } from '../calculation.js';
+import { gravity, pi } from '../constants.js';
 
 /** Length and drop of a drain that runs full, and the steps to its flow; shared by the siphon, the clog and the emergency drain. */
 export const siphonInputs = {
@@ -31,16 +32,33 @@ export const siphonInputs = {
 };
 
 export const pipeFlowConstants = {
-  g: { value: 9.80665, unit: 'm/s^2', name: 'standard gravity' },
+  g: gravity,
   nu: { value: 9.4e-7, unit: 'm^2/s', name: 'kinematic viscosity of seawater at 25 °C' },
   e: { value: 1.5e-6, unit: 'm', name: 'roughness of plastic pipe (Moody 1944, from memory)' },
-  pi: { value: Math.PI, unit: '1', name: 'pi' },
+  pi,
 };
 
+export const boreAreaStep = step('A', 'pi*D^2/4', 'area', 'bore area');
+
+/**
+ * Flow of a pipe that runs full.
+ * @param loss symbol of the loss coefficient of everything on the line
+ * @param mark behind the symbols f, V and Q, where one answer works out several flows
+ * @param what names the flow in the steps
+ */
+export const fullPipeSteps = (loss: string, mark: string, what: string): readonly Step[] => [
+  step(`f${mark}`, `siphon_friction(D, L_p, ${loss}, H, nu, e)`, '1', 'friction factor at the speed below'),
+  step(`V${mark}`, `sqrt(2*g*H/(f${mark}*L_p/D + ${loss}))`, 'speed', `speed in the pipe, ${what}`),
+  step(`Q${mark}`, `A*V${mark}`, 'flow', `flow, ${what}`),
+];
+
 export const siphonSteps = [
-  step('A', 'pi*D^2/4', 'area', 'bore area'),
-  step('f', 'siphon_friction(D, L_p, K, H, nu, e)', '1', 'friction factor at the speed below'),
-  step('V', 'sqrt(2*g*H/(f*L_p/D + K))', 'speed', 'speed in the pipe'),
-  step('Q', 'A*V', 'flow', 'flow at full siphon'),
+  boreAreaStep,
+  ...fullPipeSteps('K', '', 'full siphon'),
   step('Re', 'V*D/nu', 'ratio', 'Reynolds number'),
+];
+
+export const FULL_PIPE_SOURCES = [
+  'energy balance between the two water surfaces (Darcy-Weisbach with minor losses)',
+  'Swamee and Jain 1976',
 ];

@@ -1,7 +1,3 @@
-import { pipeFlowConstants } from './siphon.js';
-
-export const { g, pi } = pipeFlowConstants;
-
 export const weirConstants = {
   C_w: { value: 1.84, unit: 'm^0.5/s', name: 'weir coefficient (Francis 1855)' },
 };

@@ -1,9 +1,4 @@
-import {
-  type InteractionEditReplyOptions,
-  type InteractionReplyOptions,
-  MessageFlags,
-  type RepliableInteraction,
-} from 'discord.js';
+import { type InteractionReplyOptions, MessageFlags, type RepliableInteraction } from 'discord.js';
 import type { DiscordMessage } from '../../render/discord.js';
 import { attached } from './send.js';
 
@@ -23,7 +18,11 @@ export interface Acknowledgement {
  * Starts the clock of an interaction: when no answer is there in time, it is put off visibly. Whether the answer will be
  * the member's alone is fixed at that moment, so it is chosen beforehand.
  */
-export function acknowledge(interaction: RepliableInteraction, ephemeral: boolean, deferAfter = DEFER_AFTER): Acknowledgement {
+export function acknowledge(
+  interaction: RepliableInteraction,
+  ephemeral: boolean,
+  deferAfter = DEFER_AFTER,
+): Acknowledgement {
   const arrived = performance.now();
   let deferral: Promise<unknown> | undefined;
   const timer = setTimeout(() => {
@@ -37,7 +36,7 @@ export function acknowledge(interaction: RepliableInteraction, ephemeral: boolea
     const alone = ephemeral || message.private;
     if (!interaction.deferred && !interaction.replied) return void (await interaction.reply(replyOf(message, alone)));
     if (interaction.replied) return void (await interaction.followUp(replyOf(message, alone)));
-    if (alone === ephemeral) return void (await interaction.editReply(editOf(message)));
+    if (alone === ephemeral) return void (await interaction.editReply(attached(message)));
     await interaction.deleteReply();
     await interaction.followUp(replyOf(message, alone));
   }
@@ -55,9 +54,7 @@ export function acknowledge(interaction: RepliableInteraction, ephemeral: boolea
   };
 }
 
-const editOf = (message: DiscordMessage): InteractionEditReplyOptions => attached(message);
-
-const replyOf = (message: DiscordMessage, ephemeral: boolean): InteractionReplyOptions => {
-  const flags = message.flags | (ephemeral ? MessageFlags.Ephemeral : 0);
-  return { ...attached(message), flags };
-};
+const replyOf = (message: DiscordMessage, ephemeral: boolean): InteractionReplyOptions => ({
+  ...attached(message),
+  flags: ephemeral ? [message.flags, MessageFlags.Ephemeral] : message.flags,
+});

@@ -10,8 +10,7 @@ const isPress = (verb: string): verb is (typeof PRESSES)[number] => PRESSES.some
 
 /** @returns undefined when it does not fit into a custom id */
 export function customId(id: CustomId): string | undefined {
-  const text =
-    id.verb === 'say' ? `${VERSION}:say:${id.member}:${id.say}` : `${VERSION}:${id.verb}:${id.answer}`;
+  const text = id.verb === 'say' ? `${VERSION}:say:${id.member}:${id.say}` : `${VERSION}:${id.verb}:${id.answer}`;
   return lengthOf(text) <= LIMITS.customId ? text : undefined;
 }
 

@@ -35,7 +35,8 @@ const TABLE: Readonly<Record<number, Trouble>> = {
 const NETWORK = /^(ECONN|ETIMEDOUT|ENOTFOUND|EAI_AGAIN|EPIPE|UND_ERR)/;
 
 export function troubleOf(error: unknown): Trouble {
-  if (error instanceof DiscordAPIError) return TABLE[Number(error.code)] ?? (error.status >= 500 ? 'passing' : 'unknown');
+  if (error instanceof DiscordAPIError)
+    return TABLE[Number(error.code)] ?? (error.status >= 500 ? 'passing' : 'unknown');
   if (error instanceof RateLimitError || error instanceof HTTPError) return 'passing';
   return NETWORK.test(String((error as { code?: unknown } | null)?.code ?? '')) ? 'passing' : 'unknown';
 }
@@ -57,12 +58,14 @@ export class FinalProblem extends Error {
 
 const FINAL: Readonly<Record<string, string>> = {
   TokenInvalid: 'Discord refuses the token in DISCORD_TOKEN: copy a fresh one from the application’s Bot page.',
-  DisallowedIntents: 'Discord refuses the intents of this bot, though it asks for no privileged one: check the application’s Bot page.',
+  DisallowedIntents:
+    'Discord refuses the intents of this bot, though it asks for no privileged one: check the application’s Bot page.',
 };
 
 /** The sentence for an error of the login. */
 export function finalProblem(error: unknown): FinalProblem {
   const { code, message } = error as { code?: unknown; message?: unknown };
   const sentence = /disallowed intents/i.test(String(message)) ? FINAL.DisallowedIntents : FINAL[String(code)];
-  return new FinalProblem(sentence ?? `The login to Discord failed: ${String(message)}`, { cause: error });
+  const reason = message || code;
+  return new FinalProblem(sentence ?? `The login to Discord failed: ${String(reason)}.`, { cause: error });
 }

@@ -10,9 +10,11 @@ export function memberQueue(): MemberQueue {
   return {
     run(member, work) {
       const turn = (last.get(member) ?? Promise.resolve()).then(work);
-      const done = turn.catch(() => undefined).finally(() => {
-        if (last.get(member) === done) last.delete(member);
-      });
+      const done = turn
+        .catch(() => undefined)
+        .finally(() => {
+          if (last.get(member) === done) last.delete(member);
+        });
       last.set(member, done);
       return turn;
     },

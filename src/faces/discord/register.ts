@@ -7,14 +7,18 @@ type Json = null | string | number | boolean | readonly Json[] | { readonly [key
 /** Given by Discord, not by us. */
 const NOT_OURS = new Set(['id', 'application_id', 'guild_id', 'version', 'dm_permission', 'default_permission']);
 const UNORDERED = new Set(['contexts', 'integration_types', 'channel_types']);
-const isEmpty = (value: Json): boolean => value === null || value === false || value === '' || (Array.isArray(value) && value.length === 0);
+const isEmpty = (value: Json): boolean =>
+  value === null || value === false || value === '' || (Array.isArray(value) && value.length === 0);
 
 /** A command without what Discord adds to it, so that the one sent and the one kept compare. */
 export function tidied(value: Json): Json {
   if (Array.isArray(value)) return value.map(tidied);
   if (typeof value !== 'object' || value === null) return value;
   const entries = Object.entries(value)
-    .map(([key, inner]): [string, Json] => [key, UNORDERED.has(key) && Array.isArray(inner) ? [...inner].sort() : tidied(inner)])
+    .map(([key, inner]): [string, Json] => [
+      key,
+      UNORDERED.has(key) && Array.isArray(inner) ? [...inner].sort() : tidied(inner),
+    ])
     .filter(([key, inner]) => !NOT_OURS.has(key) && !isEmpty(inner));
   return Object.fromEntries(entries);
 }

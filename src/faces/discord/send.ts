@@ -1,5 +1,4 @@
 import { Buffer } from 'node:buffer';
-import type { BaseMessageOptions, BitFieldResolvable } from 'discord.js';
 import type { Logger } from 'pino';
 import type { Reply } from '../../core/reply.js';
 import { type DiscordMessage, discordMessages, plainMessages } from '../../render/discord.js';
@@ -7,16 +6,15 @@ import { customId } from './custom-ids.js';
 import { troubleOf } from './errors.js';
 
 /** A rendered message as the library takes it, its files read from where they are. */
-export const attached = ({ content, components, flags, files }: DiscordMessage) =>
-  ({
-    ...(content === undefined ? {} : { content }),
-    components: [...components],
-    flags: flags as BitFieldResolvable<never, never>,
-    files: files.map((file) => ({
-      name: file.name,
-      attachment: 'path' in file ? file.path : Buffer.from(file.text),
-    })),
-  }) satisfies BaseMessageOptions & { flags: unknown };
+export const attached = ({ content, components, flags, files }: DiscordMessage) => ({
+  ...(content === undefined ? {} : { content }),
+  components: [...components],
+  flags,
+  files: files.map((file) => ({
+    name: file.name,
+    attachment: 'path' in file ? file.path : Buffer.from(file.text),
+  })),
+});
 
 /** Sends replies one after the other; one that Discord refuses as it is drawn goes out as its plain text. */
 export async function deliver(
@@ -29,7 +27,10 @@ export async function deliver(
       for (const message of discordMessages(reply, customId)) await send(message);
     } catch (error) {
       if (troubleOf(error) !== 'refused') throw error;
-      log.error({ err: error, calculation: reply.calculation, kind: reply.kind }, 'Discord refused a reply as drawn; sending its text');
+      log.error(
+        { err: error, calculation: reply.calculation, kind: reply.kind },
+        'Discord refused a reply as drawn; sending its text',
+      );
       for (const message of plainMessages(reply)) await send(message);
     }
   }

@@ -1,0 +1,191 @@
+import { type Condition, caution, flag, quantity, result, step } from '../calculation.js';
+import { holesClog, othersEmptyToo, pullThePlug } from '../cautions/drain-back.js';
+import { calculation } from '../define.js';
+import { glassThickness, length, width } from '../inputs/display.js';
+import { sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
+import { sumpInputs } from '../inputs/sump.js';
+
+const displayAreaMissing: Condition = { not: { given: 'display_area' } };
+const { sump_length, sump_width, sump_glass_thickness, ...vessel } = sumpVessel;
+
+export const drainbackVolume = calculation({
+  id: 'drainback.volume',
+  slash: 'drain back',
+  title: 'Water that drains back in a power cut',
+  question: 'How much water runs down when the return pump stops, and does the sump hold it?',
+  part: 'drains',
+  cues: [
+    'drain back',
+    'drainback',
+    'drains back',
+    'back siphon',
+    'backsiphon',
+    'power out',
+    'with the power out',
+    'when the power',
+    'power goes out',
+    'pump stops',
+    'pump off',
+    'return pump fails',
+    'flood the sump',
+    'sump flood',
+    'sump overflow',
+    'sump hold it',
+    'siphon break',
+  ],
+  inputs: {
+    display_drop: quantity('length', {
+      symbol: 'd_d',
+      name: 'fall of the display until air enters the return',
+      words: [
+        'display drop',
+        'display falls',
+        'display drops',
+        'tank drops',
+        'drops',
+        'until air',
+        'siphon break',
+        'nozzle',
+        'nozzles',
+        'under water',
+        'below the surface',
+      ],
+      range: [0, 1, 'm'],
+      usual: [0.5, 20, 'cm'],
+      ask: 'How far does the display fall until air enters the return line, at the siphon-break hole or else the nozzle?',
+      example: '1 in or 2.5 cm',
+      profile: 'return.stop_depth',
+    }),
+    display_area: quantity('area', {
+      symbol: 'A_d',
+      name: 'water surface of the display',
+      words: ['display area', 'surface', 'surface area', 'water surface', 'display'],
+      range: [0.01, 20, 'm2'],
+      needed: false,
+      ask: 'How large is the water surface of the display?',
+      profile: 'display.surface_area',
+    }),
+    length: quantity('length', { ...length, needed: displayAreaMissing }),
+    width: quantity('length', { ...width, needed: displayAreaMissing }),
+    glass_thickness: quantity('length', {
+      ...glassThickness,
+      needed: false,
+      default: { value: 10, unit: 'mm', low: 6, high: 15, why: 'a common pane, no source', when: displayAreaMissing },
+    }),
+    box_area: quantity('area', {
+      symbol: 'A_b',
+      name: 'plan area of the overflow box',
+      words: ['overflow box', 'box', 'box area', 'overflow'],
+      range: [0, 2, 'm2'],
+      usual: [0.003, 0.2, 'm2'],
+      ask: 'What is the inside plan area of the overflow box? 0 if there is none.',
+      example: '54 sq in or 0.036 m2',
+      profile: 'overflow.area',
+    }),
+    box_drop: quantity('length', {
+      symbol: 'd_b',
+      name: 'fall of the water in the overflow box',
+      words: ['box drop', 'box drops', 'box falls', 'box drains', 'in the box', 'box empties'],
+      range: [0, 1.5, 'm'],
+      needed: 'A_b > 0',
+      ask: 'How far does the water in the overflow box fall until its drains stop?',
+      example: '14 in or 35 cm',
+      profile: 'overflow.drop',
+    }),
+    pipe_volume: quantity('volume', {
+      symbol: 'V_p',
+      name: 'water in pipes and equipment that empties',
+      words: ['pipes', 'pipe volume', 'in the pipes', 'skimmer', 'reactor', 'refugium'],
+      range: [0, 500, 'L'],
+      default: { value: 0, unit: 'L', why: 'none was given' },
+      ask: 'How much water in pipes, skimmer and reactors drains too?',
+      example: '1.5 L or 0.4 gal',
+      profile: 'return.pipe_volume',
+    }),
+    ...vessel,
+    sump_length,
+    sump_width,
+    sump_glass_thickness,
+    sump_volume_now: quantity('volume', {
+      symbol: 'V_n',
+      name: 'water in the running sump',
+      words: ['sump volume', 'in the sump', 'sump holds', 'sump now', 'running volume', 'sump runs'],
+      range: [0, 5000, 'L'],
+      needed: { not: { given: 'sump_water_height' } },
+      ask: 'How much water is in the sump while it runs?',
+      example: '22 gal or 84 L',
+      profile: 'sump.running_volume',
+    }),
+    sump_water_height: quantity('length', { ...sumpInputs.sump_water_height, needed: false }),
+  },
+  rules: [
+    {
+      refuse: 'fb >= H_s',
+      because: 'The reserve below the rim is as high as the sump: check the two heights.',
+      about: 'freeboard',
+    },
+    {
+      refuse: 'V_n > A_s*H_s',
+      because:
+        'The sump cannot hold that much while it runs: its area times the height of its rim is less. Check the units.',
+      about: 'sump_volume_now',
+    },
+  ],
+  steps: [
+    step('A_d', '(L - 2*t)*(W - 2*t)', 'area', 'water surface of the display'),
+    sumpAreaStep,
+    step('V_n', 'A_s*h_s', 'volume', 'water in the running sump, chambers taken at one level'),
+    step('V_b', 'A_d*d_d + A_b*d_b + V_p', 'volume', 'water that drains back'),
+    step('V_b', 'A_d*d_d + V_p', 'volume', 'water that drains back', 'A_b <= 0'),
+    step('V_f', 'A_s*(H_s - fb) - V_n', 'volume', 'room in the sump up to the reserve'),
+    step('V_m', 'V_f - V_b', 'volume', 'room left over'),
+    step('h_a', '(V_n + V_b)/A_s', 'length', 'level in the sump afterwards, if its walls were high enough'),
+    step('V_o', 'V_n + V_b - A_s*H_s', 'volume', 'water over the rim', 'h_a > H_s'),
+  ],
+  results: {
+    fits: flag('fits below the reserve', 'V_m >= 0'),
+    drain_back: result('V_b', 'volume', 'water that drains back'),
+    sump_free_volume: result('V_f', 'volume', 'room in the sump up to the reserve'),
+    margin: result('V_m', 'volume', 'room left over'),
+    sump_level_after: result('h_a', 'length', 'level in the sump afterwards'),
+  },
+  headline: [
+    {
+      text: 'It fits: {drain_back:both} drains back into {sump_free_volume} of room, and the sump stands at {sump_level_after:both} afterwards.',
+      when: 'V_m >= 0',
+    },
+    {
+      text: 'It does not fit below the reserve: {drain_back:both} drains back into {sump_free_volume} of room.',
+      when: 'h_a <= H_s',
+    },
+    {
+      text: 'The sump runs over: {drain_back:both} drains back into {sump_free_volume} of room.',
+    },
+  ],
+  cautions: [
+    caution(
+      'stop',
+      'In a power cut this puts {V_o} of salt water on the floor, near mains: lower the running level or raise the siphon break.',
+      'h_a > H_s',
+    ),
+    caution(
+      'caution',
+      'It ends inside the reserve: lower the running level, or raise the siphon break towards the surface.',
+      'V_m < 0 and h_a <= H_s',
+    ),
+    caution(
+      'caution',
+      'Deep return nozzles draw the display down far before air gets in: a hole just under the surface stops it there.',
+      'd_d > 0.05',
+    ),
+    pullThePlug,
+    holesClog,
+    othersEmptyToo,
+    caution('note', 'On restart the water goes up again from the return chamber alone: it must not run dry meanwhile.'),
+  ],
+  sources: ['geometry'],
+  examples: [
+    'how much drains back with the power out: display surface 0.81 m2, display falls 2.6 cm, overflow box 0.036 m2, box falls 34.5 cm, 1.5 L in the pipes, sump area 0.37 m2, sump rim 43 cm, 84 L in the sump',
+    'drain back when the power goes out: 60x24 in tank, tank drops 1 in, overflow box 54 sq in, box drops 14 in, sump 36x16 in, sump rim 16 in, 15 gal in the sump',
+  ],
+});

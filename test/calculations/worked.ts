@@ -1,0 +1,41 @@
+import type { Calculation } from '../../src/core/calculation.js';
+import { fromSI, toSI, unitNamed } from '../../src/core/quantity/units.js';
+import { type Given, type Outcome, run } from '../../src/core/run.js';
+
+/** What a member said: numbers with their unit, choices and looked-up things as text. */
+export type Said = Readonly<Record<string, readonly [value: number, unit: string] | string>>;
+
+export function outcomeOf(calculation: Calculation, said: Said): Outcome {
+  const given: Given = Object.fromEntries(
+    Object.entries(said).map(([id, value]) => [
+      id,
+      typeof value === 'string'
+        ? { text: value, from: 'message' as const }
+        : { si: toSI(value[0], unitNamed(value[1])), unit: value[1], from: 'message' as const },
+    ]),
+  );
+  return run(calculation, given);
+}
+
+/** The answer's numbers by result id, in a unit. @throws Error when there is no answer, or no such number in it */
+export function worked(calculation: Calculation, said: Said) {
+  const outcome = outcomeOf(calculation, said);
+  if (outcome.kind !== 'answer') throw new Error(`${calculation.id}: ${JSON.stringify(told(outcome))}`);
+  const find = (id: string) => outcome.results.find((result) => result.id === id);
+  const number = (value: unknown, unit: string, what: string) => {
+    if (typeof value !== 'number') throw new Error(`${calculation.id} gives no ${what}`);
+    return fromSI(value, unitNamed(unit));
+  };
+  return {
+    value: (id: string, unit: string) => number(find(id)?.value, unit, id),
+    low: (id: string, unit: string) => number(find(id)?.low, unit, `low of ${id}`),
+    high: (id: string, unit: string) => number(find(id)?.high, unit, `high of ${id}`),
+    outcome,
+  };
+}
+
+/** What is asked for, or why it is refused. */
+export function told(outcome: Outcome): readonly string[] {
+  if (outcome.kind === 'question') return outcome.asks;
+  return outcome.kind === 'refusal' ? outcome.refusals.map(({ text }) => text) : [];
+}
