@@ -1,9 +1,11 @@
-import type { Calculation } from '../core/calculation.js';
+import type { Calculation, ProfileKey } from '../core/calculation.js';
+import { profileFields } from '../core/profile.js';
 import type { UnitRow } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
-import type { Given, GivenValue } from '../core/run.js';
+import { type Given, type GivenValue, run } from '../core/run.js';
 import { METRIC, type Preferences, preferencesFrom } from '../core/show-value.js';
 import type { UnitHints } from '../language/readings.js';
+import { calculationList } from './catalogue.js';
 import type { Command } from './command.js';
 import { type Dialogue, dialogueFrom } from './dialogue.js';
 import type { Clock, Speaker, Store, StoredValue, Tank } from './ports.js';
@@ -95,28 +97,65 @@ const fromStored = ({ si, unit, text }: StoredValue): GivenValue | undefined => 
 
 /**
  * Everything a calculation can be fed with: what was said for it, then what was said about the tank in this conversation,
- * then the tank's own page. A message that describes another tank keeps the page's sizes out.
+ * then the tank's own page, then what another calculation makes of that page. A message that describes another tank keeps
+ * the page's sizes out; of alternative inputs only the ones that were begun are filled.
  */
 export function gather(turn: Turn, calculation: Calculation, given: Given): Given {
-  const tank = currentTank(turn);
   const keysSaid = Object.entries(calculation.inputs).flatMap(([id, { profile }]) =>
     given[id] && profile ? [profile] : [],
   );
   const another =
     keysSaid.includes('water.volume') || (keysSaid.includes('display.length') && keysSaid.includes('display.width'));
+  const begun = calculation.oneOf.filter((ids) => ids.some((id) => given[id]));
+  const closed =
+    begun.length === 0 ? [] : calculation.oneOf.flat().filter((id) => !begun.some((ids) => ids.includes(id)));
   const all: Record<string, GivenValue> = {};
   for (const [id, { profile }] of Object.entries(calculation.inputs)) {
     const said = given[id];
-    if (said) {
-      all[id] = said;
-      continue;
-    }
-    if (profile === undefined) continue;
-    const ownSize = profile.startsWith('display.') || profile === 'water.volume';
-    if (another && ownSize) continue;
-    const stored = tank?.values[profile];
-    const value = turn.dialogue.known[profile] ?? (stored && fromStored(stored));
+    const ownSize = profile?.startsWith('display.') || profile === 'water.volume';
+    const value =
+      said ??
+      (profile === undefined || (another && ownSize) || closed.includes(id) ? undefined : ofTank(turn, profile));
     if (value) all[id] = value;
   }
   return all;
+}
+
+/** A number of the tank: said in this conversation, on its page, or worked out from the page. */
+function ofTank(turn: Turn, key: ProfileKey): GivenValue | undefined {
+  const stored = currentTank(turn)?.values[key];
+  return turn.dialogue.known[key] ?? (stored && fromStored(stored)) ?? workedOut(turn, key);
+}
+
+/** Whole system before the display alone. */
+const feeders = ([...profileFields.keys()] as ProfileKey[]).reduce((map, key) => {
+  const found = calculationList.flatMap((calculation) =>
+    Object.entries(calculation.results).flatMap(([id, result]) =>
+      result.kind === 'quantity' && result.feeds === key ? [{ calculation, id }] : [],
+    ),
+  );
+  return found.length === 0
+    ? map
+    : map.set(
+        key,
+        found.sort((a, b) => Object.keys(b.calculation.inputs).length - Object.keys(a.calculation.inputs).length),
+      );
+}, new Map<ProfileKey, { calculation: Calculation; id: string }[]>());
+
+function workedOut(turn: Turn, key: ProfileKey): GivenValue | undefined {
+  for (const { calculation, id } of feeders.get(key) ?? []) {
+    const given = Object.fromEntries(
+      Object.entries(calculation.inputs).flatMap(([inputId, { profile }]) => {
+        if (profile === undefined || feeders.has(profile)) return [];
+        const stored = currentTank(turn)?.values[profile];
+        const value = turn.dialogue.known[profile] ?? (stored && fromStored(stored));
+        return value ? [[inputId, value]] : [];
+      }),
+    );
+    const outcome = run(calculation, given);
+    const worked = outcome.kind === 'answer' ? outcome.results.find((result) => result.id === id) : undefined;
+    if (typeof worked?.value === 'number')
+      return { si: worked.value, from: 'profile', via: calculation.title.toLowerCase() };
+  }
+  return undefined;
 }

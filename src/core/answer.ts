@@ -54,7 +54,7 @@ export function inputIn(used: UsedInput, preferences: Preferences): ReplyInput {
       si,
       si_unit,
       from,
-      shown: shown.text,
+      shown: used.via === undefined ? shown.text : `${shown.text} (worked out: ${used.via})`,
       ...difference,
       ...spread,
     };

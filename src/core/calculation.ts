@@ -185,6 +185,8 @@ export interface QuantityResult extends ResultBase {
   readonly units?: { readonly metric: string; readonly us: string };
   readonly figures?: number;
   readonly decimals?: number;
+  /** A number of the tank that this result stands in for while nobody gave it. */
+  readonly feeds?: ProfileKey;
 }
 /** True or false. */
 export interface FlagResult extends ResultBase {
@@ -278,6 +280,8 @@ export interface CalculationSpec {
   readonly part: Part;
   /** Words and phrases in free text that mean this calculation. */
   readonly cues: readonly string[];
+  /** The usual question of its group: meant when a message names only the group. */
+  readonly general?: true;
   readonly inputs: Readonly<Record<string, Input>>;
   /** Sets of inputs of which one must be complete; what is missing is asked from the set with most given. */
   readonly oneOf?: readonly (readonly string[])[];

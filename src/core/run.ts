@@ -11,7 +11,14 @@ import { isTemplate, writeOut } from './sum.js';
 
 /** A value that somebody gave: a number in SI with the unit it was said in, or a text (a choice, a clock time, a pipe size). */
 export type GivenValue =
-  | { readonly si: number; readonly unit?: string; readonly from: From; readonly low?: number; readonly high?: number }
+  | {
+      readonly si: number;
+      readonly unit?: string;
+      readonly from: From;
+      readonly low?: number;
+      readonly high?: number;
+      readonly via?: string;
+    }
   | { readonly text: string; readonly from: From };
 export type Given = Readonly<Record<string, GivenValue>>;
 
@@ -28,6 +35,8 @@ export interface UsedInput {
   readonly text?: string;
   readonly low?: number;
   readonly high?: number;
+  /** The calculation that worked it out from other numbers of the tank. */
+  readonly via?: string;
 }
 
 export interface WorkedStep {
@@ -213,7 +222,7 @@ function takeNumber(
   input: QuantityInput,
   si: number,
   from: From,
-  spread: { low?: number; high?: number; unit?: string } = {},
+  spread: { low?: number; high?: number; unit?: string; via?: string } = {},
 ): void {
   const refusal = refusalForRange(id, input, si, spread.unit);
   if (refusal) {
@@ -227,7 +236,8 @@ function takeNumber(
   at.inputs.push({ id, from, input, symbol: input.symbol, name: input.name, si, siUnit, ...pick(spread) });
 }
 
-const pick = ({ low, high, unit }: { low?: number; high?: number; unit?: string }) => ({
+const pick = ({ low, high, unit, via }: { low?: number; high?: number; unit?: string; via?: string }) => ({
+  ...(via === undefined ? {} : { via }),
   ...(unit === undefined ? {} : { unit }),
   ...(low === undefined || high === undefined ? {} : { low, high }),
 });

@@ -21,18 +21,23 @@ export function choicesIn(inputs: Readonly<Record<string, Input>>, words: Words)
 
 function optionIn(input: ChoiceInput, words: Words): Omit<TextRole, 'id'> | undefined {
   const hits = Object.entries(input.options).flatMap(([option, { label, words: spellings }]) =>
-    [option.replace(/_/g, ' '), label, ...(spellings ?? [])].flatMap((phrase) =>
+    spellingsOf(option, label, spellings).flatMap((phrase) =>
       findPhrase(words, phrase).map((place) => ({ text: option, ...place })),
     ),
   );
   return hits.sort((a, b) => b.end - b.start - (a.end - a.start))[0];
 }
 
+/** A bare "yes" or "no" in a longer text belongs to the text, not to a choice. */
+const spellingsOf = (option: string, label: string, words: readonly string[] = []): string[] =>
+  [option.replace(/_/g, ' '), label, ...words].filter((phrase) => !/^(?:yes|no)$/i.test(phrase));
+
 /** The option that a short answer means: its words, or its first letters. */
 export function optionMeant(input: ChoiceInput, text: string, words: Words): string | undefined {
   const found = optionIn(input, words);
   if (found) return found.text;
   const typed = text.trim().toLowerCase();
+  if (typed in input.options) return typed;
   if (typed.length < 2) return undefined;
   const starts = Object.entries(input.options).filter(
     ([option, { label }]) => option.startsWith(typed) || label.toLowerCase().startsWith(typed),

@@ -12,11 +12,16 @@ export interface TopicScore {
 /** Below this, a message does not name a topic of its own. */
 export const NAMED = 1.2;
 
-/** How telling a cue is: rarer among the calculations and longer weighs more. */
+/** What a group's usual question is ahead of its special ones. */
+const GENERAL = 0.25;
+
+/** How telling a cue is: rarer among the groups of calculations and longer weighs more. */
 function weigher(calculations: readonly Calculation[]): (cue: string) => number {
-  const uses = new Map<string, number>();
-  for (const { cues } of calculations) for (const cue of new Set(cues)) uses.set(cue, (uses.get(cue) ?? 0) + 1);
-  return (cue) => (1 + 0.6 * (lengthOfPhrase(cue) - 1)) / Math.sqrt(uses.get(cue) ?? 1);
+  const groups = new Map<string, Set<string>>();
+  for (const { cues, slash } of calculations) {
+    for (const cue of cues) groups.set(cue, (groups.get(cue) ?? new Set()).add(slash.split(' ')[0]!));
+  }
+  return (cue) => (1 + 0.6 * (lengthOfPhrase(cue) - 1)) / Math.sqrt(groups.get(cue)?.size ?? 1);
 }
 
 const inputWords = (input: Input): readonly string[] => [input.name, ...(input.words ?? [])];
@@ -65,7 +70,11 @@ export function topicsOf(
       const fromInputs = inputs.filter((input) => inputWords(input).some(hit)).length * 0.15;
       const usable = mentions.filter((mention) => fits(calculation, mention)).length;
       const fromMentions = mentions.length === 0 ? 0 : (0.8 * usable) / mentions.length;
-      return { calculation, cues, score: fromCues === 0 ? 0 : fromCues + fromInputs + fromMentions };
+      return {
+        calculation,
+        cues,
+        score: fromCues === 0 ? 0 : fromCues + fromInputs + fromMentions + (calculation.general ? GENERAL : 0),
+      };
     })
     .filter(({ score }) => score > 0)
     .sort((a, b) => b.score - a.score);

@@ -53,7 +53,7 @@ export function discordMessages(reply: Reply, idOf: IdOf): DiscordMessage[] {
   if (whole.length <= MOST_MESSAGES && !divides) return messages(reply, whole, own, buttons);
 
   const long = { name: `${(reply.calculation ?? reply.kind).replace(/\W/g, '-')}.txt`, text: reply.text };
-  const pointer = `-# All of it, step by step, is in ${long.name}.`;
+  const pointer = `-# All of it${reply.steps.length > 0 ? ', step by step,' : ''} is in ${long.name}.`;
   const short = packed([...essentials(reply), used(reply), pointer], most);
   const kept = short.length <= MOST_MESSAGES ? short : packed([...essentials({ ...reply, body: '' }), pointer], most);
   return messages(reply, kept, [...own, long], buttons);

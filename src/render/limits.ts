@@ -28,9 +28,12 @@ export const lengthOf = (text: string): number => [...text.trim()].length;
 /** Cuts at a word, with an ellipsis, when the text is longer than it may be. */
 export function clipped(text: string, most: number): string {
   if (lengthOf(text) <= most) return text.trim();
-  const cut = [...text.trim()].slice(0, most - 1).join('');
-  const space = cut.lastIndexOf(' ');
-  return `${(space > most / 2 ? cut.slice(0, space) : cut).trimEnd()}…`;
+  const letters = [...text.trim()];
+  const space = letters.lastIndexOf(' ', most - 1);
+  return `${letters
+    .slice(0, space > most / 2 ? space : most - 1)
+    .join('')
+    .trimEnd()}…`;
 }
 
 /** Where a text may be divided, the gentlest place first: paragraphs, lines that begin something, lines, words. */

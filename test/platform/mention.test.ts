@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { textOf } from './api.js';
-import { answer, reply, startBot } from './scripted.js';
+import { answer, reply } from './replies.js';
+import { startBot } from './scripted.js';
 
 test('hears what is said to it, without Discord’s own signs, and nothing else', async () => {
   const { discord, heard, speakers } = await startBot();

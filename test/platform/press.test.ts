@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { FLAG, textOf } from './api.js';
-import { answer, reply, startBot } from './scripted.js';
+import { answer, reply } from './replies.js';
+import { startBot } from './scripted.js';
 
 const asAnswer = () => [answer()];
 

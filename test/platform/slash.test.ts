@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { startDiscord } from '../../src/faces/discord/start.js';
 import { buttonsOf, FLAG, textOf } from './api.js';
-import { answer, gate, reply, startBot } from './scripted.js';
+import { answer, reply } from './replies.js';
+import { gate, startBot } from './scripted.js';
 
 test('registers its commands once; a second start reads them and leaves them', async () => {
   const { discord, settings, logged } = await startBot();

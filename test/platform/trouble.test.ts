@@ -3,7 +3,8 @@ import { runDiscord, startDiscord } from '../../src/faces/discord/start.js';
 import { createLog } from '../../src/log.js';
 import { FLAG, textOf } from './api.js';
 import { startLoopback } from './loopback-server.js';
-import { answer, gate, reply, startBot } from './scripted.js';
+import { answer, reply } from './replies.js';
+import { gate, startBot } from './scripted.js';
 
 const siphon = { member: 'ada', command: 'drain', subcommand: 'siphon' };
 

@@ -22,7 +22,10 @@ describe('packed', () => {
 
   test('keeps a block whole where it fits, and an indented line with the one above it', () => {
     expect(packed(['one', 'two', 'three'], 8)).toEqual(['one\n\ntwo', 'three']);
-    expect(packed(['1. first\n   a = 1\n2. second\n   b = 2'], 20)).toEqual(['1. first\n   a = 1', '2. second\n   b = 2']);
+    expect(packed(['1. first\n   a = 1\n2. second\n   b = 2'], 20)).toEqual([
+      '1. first\n   a = 1',
+      '2. second\n   b = 2',
+    ]);
   });
 
   test('an empty block leaves no trace', () => {

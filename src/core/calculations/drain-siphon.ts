@@ -10,6 +10,7 @@ export const drainSiphon = calculation({
   slash: 'drain siphon',
   title: 'Flow of a full-siphon drain',
   question: 'How much does this drain carry when it runs full of water, its end below the sump surface?',
+  general: true,
   part: 'drains',
   cues: [
     'siphon',

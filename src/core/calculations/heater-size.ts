@@ -17,6 +17,7 @@ export const heaterSize = calculation({
   slash: 'heater size',
   title: 'Heater power for a room',
   question: 'How many watts of heater hold the target in the coldest room, how are they split, and what if one fails?',
+  general: true,
   part: 'heat',
   cues: [
     'heater',

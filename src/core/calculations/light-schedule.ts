@@ -11,6 +11,7 @@ export const lightSchedule = calculation({
   slash: 'light schedule',
   title: 'Timer settings for blue and white',
   question: 'What do I set on two timers, blue first and last?',
+  general: true,
   part: 'light',
   cues: [
     'timer',

@@ -10,6 +10,7 @@ export const saltMix = calculation({
   slash: 'salt mix',
   title: 'Salt for a batch of new salt water',
   question: 'How much salt mix makes this much water of this salinity?',
+  general: true,
   part: 'water',
   cues: [
     'how much salt',
@@ -32,12 +33,13 @@ export const saltMix = calculation({
     volume: quantity('volume', {
       symbol: 'V',
       name: 'mixed salt water wanted',
-      words: ['saltwater', 'salt water', 'mixed', 'finished', 'for', 'make', 'batch', 'barrel', 'bin'],
+      words: ['saltwater', 'salt water', 'mixed', 'finished', 'make', 'batch', 'barrel', 'bin'],
       range: [0, 100_000, 'L'],
       aboveLow: true,
       usual: [1, 1000, 'L'],
       ask: 'How much salt water do you want to end up with?',
       example: '100 L or 25 gal',
+      profile: 'water.volume',
     }),
     fresh_water_volume: quantity('volume', {
       symbol: 'V_0',

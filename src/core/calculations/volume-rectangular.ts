@@ -15,6 +15,7 @@ export const volumeRectangular = calculation({
   slash: 'volume rectangular',
   title: 'Water in a rectangular tank',
   question: 'How much water is really in it, inside the glass and up to the water line?',
+  general: true,
   part: 'tank',
   cues: [...volumeCues, 'rectangular', 'rectangle'],
   inputs: {
@@ -32,7 +33,7 @@ export const volumeRectangular = calculation({
   results: {
     volume_outside: result('V_out', 'volume', 'box measured outside'),
     volume_inside: result('V_in', 'volume', 'inside, to the rim'),
-    water_volume: result('V', 'volume', 'water to the line', { figures: 4 }),
+    water_volume: result('V', 'volume', 'water to the line', { figures: 4, feeds: 'water.volume' }),
   },
   headline: [{ text: 'It holds {water_volume:both} of water.' }],
   cautions: [readAsInsideSizes, filledToTheRim, solidsTakeTheirShare, tradeSizes, fullTankIsHeavy],

@@ -114,7 +114,7 @@ export const volumeSystem = calculation({
     step('V', 'V_all', 'volume', 'water in the system'),
   ],
   results: {
-    system_volume: result('V', 'volume', 'water in the system'),
+    system_volume: result('V', 'volume', 'water in the system', { feeds: 'water.volume' }),
     display_water: result('V_d', 'volume', 'in the display, to the line'),
     sump_water: result('V_s', 'volume', 'in the sump'),
     displacement: result('V_solid', 'volume', 'taken by rock and sand'),
