@@ -2,9 +2,8 @@ import type { Command } from '../src/conversation/command.js';
 import type { Tank } from '../src/conversation/ports.js';
 import { makeReply, notice, saying } from '../src/conversation/replies.js';
 import { keep, shownStored } from '../src/conversation/statement.js';
-import { currentTank, hintsFor, now, type Turn } from '../src/conversation/turn.js';
+import { currentTank, hintsFor, now, preferencesFor, type Turn } from '../src/conversation/turn.js';
 import { profileFields } from '../src/core/profile.js';
-import { METRIC } from '../src/core/show-value.js';
 import { readValue } from '../src/language/read-value.js';
 import { capital } from '../src/render/text.js';
 
@@ -130,7 +129,7 @@ export const tankCommand: Command = {
             turn,
             undefined,
             { [field.key]: read.value },
-            turn.preferred ?? METRIC,
+            preferencesFor(turn, []),
             read.guessed ? [field.key] : [],
           ),
         ];
@@ -195,7 +194,7 @@ function fieldNamed(text: string) {
 }
 
 function page(turn: Turn, tank: Tank) {
-  const preferences = turn.preferred ?? METRIC;
+  const preferences = preferencesFor(turn, []);
   const kept = [...profileFields.values()].filter(({ key }) => tank.values[key]);
   const sections = [...new Set(kept.map(({ section }) => section))];
   const lines = sections.map((section) => {

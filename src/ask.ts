@@ -19,6 +19,12 @@ async function main(): Promise<void> {
   await close();
 }
 
+// A reader that has seen enough (`| head`) closes the pipe: that is no failure.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  throw error;
+});
+
 main().catch((error: unknown) => {
   const known = error instanceof UsageError || error instanceof StoreProblem;
   process.stderr.write(`${known ? error.message : error instanceof Error ? error.stack : String(error)}\n`);

@@ -26,7 +26,14 @@ async function bot(config: Config, discord: NonNullable<Config['discord']>): Pro
   ]);
   const log = pino({ level: config.logLevel, redact: ['token', '*.token'] }, pino.destination(2));
   const clock = { now: () => new Date() };
-  const status = await runDiscord({ ...discord, calculations: calculationList, commands: commandList, brinewright, clock, log });
+  const status = await runDiscord({
+    ...discord,
+    calculations: calculationList,
+    commands: commandList,
+    brinewright,
+    clock,
+    log,
+  });
   await store.close();
   return status;
 }
@@ -66,6 +73,12 @@ function writeHistory(lines: readonly string[]): void {
     process.stderr.write('The history of this chat could not be kept: the folder is read-only.\n');
   }
 }
+
+// A reader that has seen enough (`| head`) closes the pipe: that is no failure.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  throw error;
+});
 
 main().catch((error: unknown) => {
   const known = error instanceof StoreProblem || error instanceof ConfigProblem;

@@ -1,5 +1,6 @@
 import { z } from 'zod/mini';
 import type { Given } from '../core/run.js';
+import type { Preferences } from '../core/show-value.js';
 
 const givenValue = z.union([
   z.object({
@@ -28,8 +29,8 @@ const schema = z.object({
   before: z.optional(z.object({ topic: z.string(), given })),
   /** What the last statement changed, so that "forget that" can take it back. */
   stated: z.optional(z.object({ tank: z.string(), keys: z.array(z.string()) })),
-  /** The member's units were said or chosen. */
-  settled: z.boolean(),
+  /** The units that the conversation last used. */
+  units: z.optional(z.object({ system: z.enum(['metric', 'us', 'imperial']), temperature: z.enum(['degC', 'degF']) })),
 });
 
 /** What is remembered of a conversation between two messages. */
@@ -42,10 +43,10 @@ export interface Dialogue {
   answer?: string;
   before?: { topic: string; given: Given };
   stated?: { tank: string; keys: string[] };
-  settled: boolean;
+  units?: Preferences;
 }
 
-export const freshDialogue = (): Dialogue => ({ given: {}, known: {}, settled: false });
+export const freshDialogue = (): Dialogue => ({ given: {}, known: {} });
 
 /** A dialogue from the store; a state that an older version wrote and this one cannot read starts afresh. */
 export function dialogueFrom(json: string | undefined): Dialogue {

@@ -26,6 +26,8 @@ export const LONGEST_MESSAGE = 4000;
 /** How far the best topic must lead when another topic's question is open. */
 const CLEAR_CHANGE = 2.4;
 
+/** Numbers in a message that may still change the last question without saying so. */
+const MOST_CHANGED = 2;
 /** Words in a message that may still be the answer to a question. */
 const LONGEST_ANSWER = 4;
 
@@ -117,7 +119,7 @@ const isNewQuestion = (heard: Heard, topics: readonly TopicScore[], open: Calcul
 function isChange(heard: Heard, topics: readonly TopicScore[], open: Calculation, { dialogue }: Turn): boolean {
   if (CHANGES.test(heard.text)) return !namesOther(topics, open, CLEAR_CHANGE);
   if (dialogue.stated || dialogue.answer === undefined || STATES.test(heard.text)) return false;
-  return !namesOther(topics, open, NAMED) && heard.mentions.length > 0;
+  return !namesOther(topics, open, NAMED) && heard.mentions.length > 0 && heard.mentions.length <= MOST_CHANGED;
 }
 
 async function onIntent(turn: Turn, intent: Intent): Promise<Reply[]> {
@@ -201,9 +203,8 @@ const remember = (turn: Turn, understood: Understood): Understood => {
 };
 
 async function change(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
-  const before = turn.preferred ? [] : unitsOf(turn.dialogue.given);
-  const understood = remember(turn, await understand(heard, open.inputs, hintsFor(turn, [...heard.said, ...before])));
-  const preferences = preferencesFor(turn, [...heard.said, ...before]);
+  const understood = remember(turn, await understand(heard, open.inputs, hintsFor(turn, heard.said)));
+  const preferences = preferencesFor(turn, heard.said);
   if (!saysAnything(understood)) return CORRECTS.test(heard.text) ? state(turn, heard, []) : undefined;
   if (understood.doubts.length > 0) return [askWhich(turn, open, over(turn, understood.given), understood.doubts)];
   const replies = [await work(turn, open, over(turn, understood.given), preferences)];
@@ -212,9 +213,6 @@ async function change(turn: Turn, open: Calculation, heard: Heard): Promise<Repl
     : undefined;
   return corrected ? [...replies, corrected] : replies;
 }
-
-const unitsOf = (given: Given) =>
-  Object.values(given).flatMap((value) => ('si' in value && value.unit !== undefined ? [unitNamed(value.unit)] : []));
 
 /** "No, the glass is 10 mm" also mends the tank's page where it holds the old value. */
 async function correctTank(
@@ -285,7 +283,8 @@ async function question(turn: Turn, heard: Heard, topics: readonly TopicScore[])
     const { tank } = await tankFor(turn, other.name);
     turn.tanks = turn.tanks.map((entry) => ({ ...entry, current: entry.id === tank.id }));
   }
-  const sameTopic = turn.dialogue.topic === calculation.id && turn.dialogue.asked !== undefined;
+  const goesOn = turn.dialogue.asked !== undefined || !saysAnything(understood) || CHANGES.test(heard.text);
+  const sameTopic = turn.dialogue.topic === calculation.id && goesOn;
   const given = sameTopic ? over(turn, understood.given) : understood.given;
   if (understood.doubts.length > 0) return [askWhich(turn, calculation, given, understood.doubts)];
   delete turn.dialogue.stated;

@@ -6,7 +6,7 @@ import { calculationNamed } from './catalogue.js';
 import type { Message, StoredAnswer } from './ports.js';
 import { makeReply, notice } from './replies.js';
 import { saveInputs } from './statement.js';
-import type { Turn } from './turn.js';
+import { preferencesFor, type Turn } from './turn.js';
 import { answer, type KeptAnswer } from './work.js';
 
 const NO_ANSWER = 'There is no answer to go back to yet: ask me something first.';
@@ -33,7 +33,7 @@ export async function workingOf(turn: Turn, answerId: string | undefined): Promi
   const { outcome, stored } = found;
   const { preferences } = keptOf(stored);
   const full = answer(turn, outcome, preferences, stored.id);
-  const body = [usedLines(full.inputs).join('\n'), workingText(full.steps)].join('\n\n');
+  const body = [usedLines(full.inputs).join('\n'), workingText(full.steps, full.inputs)].join('\n\n');
   return makeReply(turn.speaker, 'notice', full.headline, {
     calculation: full.calculation,
     body,
@@ -53,7 +53,8 @@ const WISHES: Record<UnitWish, (now: Preferences) => Preferences> = {
 
 /** The last answer again in the units wished for, which are the member's from now on. */
 export async function reworked(turn: Turn, answerId: string | undefined, wish: UnitWish): Promise<Reply> {
-  const preferences = WISHES[wish](turn.preferred ?? METRIC);
+  const preferences = WISHES[wish](preferencesFor(turn, []));
+  turn.dialogue.units = preferences;
   await turn.store.savePreferences(turn.speaker.id, preferences);
   const found = await recalled(turn, answerId);
   if (typeof found === 'string')

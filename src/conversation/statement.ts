@@ -4,11 +4,11 @@ import { type ProfileField, profileFields } from '../core/profile.js';
 import { refusalForRange } from '../core/refusal.js';
 import type { Reply } from '../core/reply.js';
 import { type Given, type GivenValue, run, type UsedInput } from '../core/run.js';
-import { METRIC, type Preferences } from '../core/show-value.js';
+import type { Preferences } from '../core/show-value.js';
 import { calculationList } from './catalogue.js';
 import type { StoredValue, Tank } from './ports.js';
 import { makeReply, notice, saying } from './replies.js';
-import { currentTank, now, type Turn } from './turn.js';
+import { currentTank, now, preferencesFor, type Turn } from './turn.js';
 
 export const FIRST_TANK = 'main tank';
 
@@ -125,6 +125,7 @@ export async function keep(
   const headline = `${created ? 'Started' : 'Kept for'} your ${created ? 'tank ' : ''}“${tank.name}”: ${lines.join('; ')}.`;
   const body = [
     ...guessLine(guessed, good, preferences),
+    ...Object.keys(good).flatMap((key) => profileFields.get(key as never)?.input.onKeeping ?? []),
     ...problems.map(({ text }) => `Not kept: ${text}`),
     nextStep({
       ...tank.values,
@@ -250,5 +251,5 @@ export async function saveInputs(
   );
   if (Object.keys(values).length === 0)
     return notice(turn.speaker, 'There is nothing in that answer that belongs on a tank’s page.', { private: true });
-  return keep(turn, tankName, values, turn.preferred ?? METRIC, []);
+  return keep(turn, tankName, values, preferencesFor(turn, []), []);
 }

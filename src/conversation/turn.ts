@@ -1,6 +1,6 @@
 import type { Calculation, ProfileKey } from '../core/calculation.js';
 import { profileFields } from '../core/profile.js';
-import type { UnitRow } from '../core/quantity/units.js';
+import { systemOf, type UnitRow } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import { type Given, type GivenValue, run } from '../core/run.js';
 import { METRIC, type Preferences, preferencesFrom } from '../core/show-value.js';
@@ -69,21 +69,25 @@ export const endTurn = async (turn: Turn): Promise<void> => {
     await turn.store.saveDialogue(turn.speaker.id, placeOf(turn.speaker), JSON.stringify(turn.dialogue));
 };
 
-/** The units to answer in: those of the message where it has any, else the member's. */
+/** The member's units so far: those this conversation last used, else their own; undefined while nobody knows. */
+const unitsSoFar = ({ dialogue, preferred }: Turn): Preferences | undefined => dialogue.units ?? preferred;
+
+/** The units to answer in: those of the message where it has any, else those so far. */
 export const preferencesFor = (turn: Turn, said: readonly UnitRow[]): Preferences =>
-  preferencesFrom(said, turn.preferred ?? METRIC);
+  preferencesFrom(said, unitsSoFar(turn) ?? METRIC);
 
 export const hintsFor = (turn: Turn, said: readonly UnitRow[]): UnitHints => ({
-  preferences: turn.preferred ?? METRIC,
-  settled: turn.preferred !== undefined,
+  preferences: unitsSoFar(turn) ?? METRIC,
+  settled: unitsSoFar(turn) !== undefined,
   said,
 });
 
-/** Units that a member has shown to use are remembered, so that a bare 48 can be read; an explicit choice is never overwritten. */
+/** Notes the units of a message: for this conversation, and as the member's own while they have none. */
 export async function learnUnits(turn: Turn, said: readonly UnitRow[]): Promise<void> {
-  if (turn.preferred !== undefined) return;
-  const [a, b] = [preferencesFrom(said, METRIC), preferencesFrom(said, { system: 'us', temperature: 'degF' })];
-  if (a.system === b.system && a.temperature === b.temperature) await turn.store.savePreferences(turn.speaker.id, a);
+  if (!said.some((unit) => systemOf(unit) !== undefined)) return;
+  const units = preferencesFor(turn, said);
+  turn.dialogue.units = units;
+  if (turn.preferred === undefined) await turn.store.savePreferences(turn.speaker.id, units);
 }
 
 export const currentTank = ({ tanks }: Turn): Tank | undefined => tanks.find(({ current }) => current);

@@ -5,6 +5,7 @@ import { PLACE, siUnitOf } from './define.js';
 import { printFormula } from './formula.js';
 import { functions } from './functions.js';
 import { clockText } from './quantity/clock-text.js';
+import { forReading } from './quantity/number.js';
 import { fromSI, unitNamed } from './quantity/units.js';
 import type { ReplyInput, ReplyResult, ReplyStep } from './reply.js';
 import type { Outcome, UsedInput, WorkedResult, WorkedStep } from './run.js';
@@ -124,7 +125,7 @@ function shownWithSpread(
   const main = showBoth(value, format, preferences);
   if (low === undefined || high === undefined) return main;
   const unit = format.quantity === 'fraction' ? unitNamed('%') : displayed(value, format, preferences);
-  return `${main}, between ${digits(low, unit, format)} and ${digits(high, unit, format)}`;
+  return `${main}, likely ${forReading(digits(low, unit, format))} to ${forReading(digits(high, unit, format))}`;
 }
 
 function stepIn(worked: WorkedStep, outcome: Answered, preferences: Preferences): ReplyStep {

@@ -50,6 +50,8 @@ interface InputBase {
   readonly ask: string;
   readonly example?: string;
   readonly profile?: ProfileKey;
+  /** Said when a member's tank keeps it. */
+  readonly onKeeping?: string;
   /** When it must be given. Left out: always, unless there is a default. */
   readonly needed?: Condition | false;
 }

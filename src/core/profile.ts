@@ -18,7 +18,9 @@ function collect(): Map<string, ProfileField> {
       fields.set(input.profile, {
         key: input.profile,
         section: input.profile.split('.')[0]!,
-        input: known?.input ?? input,
+        input: known
+          ? { ...known.input, words: [...new Set([...(known.input.words ?? []), ...(input.words ?? [])])] }
+          : input,
         usedBy: [...(known?.usedBy ?? []), calculation.id],
       });
     }

@@ -1,10 +1,19 @@
+import { type QuantityName, type QuantityRow, quantityTable } from '../../data/quantities.js';
 import { compile, type Formula, MEMBER_TEXT, partsOf, printFormula } from './formula.js';
 import { functions } from './functions.js';
 import { withFigures } from './quantity/number.js';
 import type { WorkedStep } from './run.js';
 
-const FIGURES_SHOWN = 4;
-const MOST_FIGURES = 10;
+const LEAST_FIGURES = 4;
+const MOST_FIGURES = 11;
+
+/** Figures of a step's result: what its quantity is read to, a density or a specific gravity finer than the rest. */
+function figuresOf({ step, si }: WorkedStep): number {
+  const row: QuantityRow | undefined = step.of in quantityTable ? quantityTable[step.of as QuantityName] : undefined;
+  const forDecimals =
+    row?.decimals === undefined || !(Math.abs(si) >= 1) ? 0 : row.decimals + 1 + Math.floor(Math.log10(Math.abs(si)));
+  return Math.max(LEAST_FIGURES, row?.figures ?? 0, forDecimals);
+}
 
 /** Coherent units as a person reads them: `m^2` becomes m², `W/(m^2 K)` W/(m²·K). */
 export const unitText = (unit: string): string =>
@@ -14,8 +23,7 @@ export const unitText = (unit: string): string =>
         .replace(/\^2/g, '²')
         .replace(/\^3/g, '³')
         .replace(/\^4/g, '⁴')
-        .replace(/(\S) (?=\S)/g, '$1·')
-        .replace('kg/kg', 'kg/kg');
+        .replace(/(\S) (?=\S)/g, '$1·');
 
 export interface SymbolUnits {
   /** Coherent unit of a symbol. */
@@ -32,10 +40,11 @@ export function showStep(worked: WorkedStep, units: SymbolUnits, resultUnit: str
   const { formula, step, si } = worked;
   const kelvin = kelvinSymbols(formula, units.isTemperature);
   const asCelsius = (symbol: string) => units.isTemperature(symbol) && !kelvin.has(symbol);
-  const wanted = withFigures(si, FIGURES_SHOWN);
+  const least = figuresOf(worked);
+  const wanted = withFigures(si, least);
   const work = compile(formula, functions);
   let numbers: Record<string, string> = {};
-  for (let figures = FIGURES_SHOWN; figures <= MOST_FIGURES; figures += 1) {
+  for (let figures = least; figures <= MOST_FIGURES; figures += 1) {
     const rounded: Record<string, number> = {};
     numbers = {};
     for (const [symbol, value] of Object.entries(worked.values)) {
@@ -43,7 +52,7 @@ export function showStep(worked: WorkedStep, units: SymbolUnits, resultUnit: str
       numbers[symbol] = withFigures(value - offset, figures);
       rounded[symbol] = Number(numbers[symbol]) + offset;
     }
-    if (withFigures(work(rounded), FIGURES_SHOWN) === wanted) break;
+    if (withFigures(work(rounded), least) === wanted) break;
   }
   const right = printFormula(formula, {
     ...MEMBER_TEXT,
@@ -57,10 +66,12 @@ export function showStep(worked: WorkedStep, units: SymbolUnits, resultUnit: str
   return `${step.symbol} = ${right} = ${showResult(worked, resultUnit)}`;
 }
 
-function showResult({ step, si }: WorkedStep, unit: string): string {
-  if (step.of === 'temperature') return `${withFigures(si - 273.15, FIGURES_SHOWN + 1).replace('-', '−')} °C`;
+function showResult(worked: WorkedStep, unit: string): string {
+  const { step, si } = worked;
+  const figures = figuresOf(worked);
+  if (step.of === 'temperature') return `${withFigures(si - 273.15, figures + 1).replace('-', '−')} °C`;
   const text = unitText(unit);
-  return `${withFigures(si, FIGURES_SHOWN).replace('-', '−')}${text ? ` ${text}` : ''}`;
+  return `${withFigures(si, figures).replace('-', '−')}${text ? ` ${text}` : ''}`;
 }
 
 /** Temperatures that a formula needs in kelvin: those it multiplies, divides or raises. */

@@ -59,7 +59,9 @@ export function digits(si: number, unit: UnitRow, format: ValueFormat): string {
 
 const joined = (number: string, unit: UnitRow): string => {
   if (unit.shown === '') return number;
-  return unit.shown === '%' || unit.shown === '°' ? `${number}${unit.shown}` : `${number} ${unit.shown}`;
+  if (unit.shown === '%' || unit.shown === '°') return `${number}${unit.shown}`;
+  const one = number === '1' && /^(?:day|week|month|year)s$/.test(unit.shown);
+  return `${number} ${one ? unit.shown.slice(0, -1) : unit.shown}`;
 };
 
 /** A value with its unit as a member reads it: `405 L`, `78.0 °F`, `1.0264`. */

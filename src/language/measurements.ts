@@ -18,6 +18,8 @@ export interface Mention {
   readonly count?: number;
   /** Place in joined sizes, `72x18x21`. */
   readonly group?: { readonly id: number; readonly index: number; readonly size: number };
+  /** A number in words without a unit: a count or a share, never a size. */
+  readonly word?: boolean;
   /** Another way to read the digits: `1.200` as 1200. */
   readonly other?: number;
   readonly corrected?: string;
@@ -53,6 +55,7 @@ interface Part {
   end: number;
   corrected?: string;
   other?: number;
+  word?: boolean;
 }
 
 /** Every measurement and bare number of a folded text, in order. */
@@ -111,7 +114,7 @@ function partAt(text: string, start: number): Part | undefined {
   if (compound) return { ...compound, start };
   const unit = unitAfter(text, number);
   const other = number.other === undefined ? {} : { other: number.other };
-  if (!unit) return { value, units: [], start, end: number.end, ...other };
+  if (!unit) return { value, units: [], start, end: number.end, ...other, ...(number.word ? { word: true } : {}) };
   return {
     value,
     units: unit.units,

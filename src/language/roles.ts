@@ -72,7 +72,7 @@ export function assignRoles(
   const candidates = mentions
     .filter((mention) => !mention.group && !used.has(mention) && !mismatches.some((entry) => entry.mention === mention))
     .flatMap((mention) => candidatesFor(mention, inputs, cues, text, hints, asked, mentions))
-    .filter((candidate) => !strict || !candidate.bare || candidate.near >= NEAR)
+    .filter((candidate) => !strict || candidate.near >= (candidate.bare ? NEAR : leastNear(inputs[candidate.id]!)))
     .sort((a, b) => b.score - a.score);
   for (const candidate of candidates) {
     if (taken.has(candidate.id) || used.has(candidate.mention) || candidate.score < LEAST_SCORE) continue;
@@ -180,6 +180,7 @@ function candidatesFor(
     if (!first) return [];
     const near = closeness(mention, cues.get(id) ?? [], text, mentions);
     const bare = first.guessed && mention.units.length === 0;
+    if (mention.word && id !== asked && input.quantity !== 'count' && input.quantity !== 'fraction') return [];
     const wholeNumber = input.quantity !== 'count' || Number.isInteger(mention.value);
     if (!wholeNumber) return [];
     const score =
@@ -188,7 +189,7 @@ function candidatesFor(
       (first.plausible ? 0.6 : -0.4) +
       (bare && first.plausible ? 0.5 * narrowness(input) : 0) +
       (id === asked ? 2 : 0) +
-      (input.default === undefined && input.needed !== false ? 0.15 : 0) -
+      (isWanted(input) ? 0.15 : bare && near < NEAR ? -0.6 : 0) -
       (bare && input.quantity === 'count' && near === 0 ? 1 : 0);
     const reason =
       near > NEAR
@@ -228,6 +229,13 @@ function mismatchOf(
   const wrong = saidOf.find((id) => isQuantity(inputs[id]));
   return fitting || wrong === undefined ? [] : [{ id: wrong, mention }];
 }
+
+/** Nearly everything about a tank is a length: in a statement one must be near its name. */
+const leastNear = (input: Input): number =>
+  isQuantity(input) && (input.quantity === 'length' || input.quantity === 'area') ? NEAR / 2 : 0;
+
+/** It would be asked for if it were not given. */
+const isWanted = (input: QuantityInput): boolean => input.default === undefined && input.needed === undefined;
 
 /** From 1, beside a cue word, down to 0, out of reach. Another clause, or another number of the kind in between, weakens it. */
 function closeness(mention: Mention, cues: readonly CueFound[], text: string, mentions: readonly Mention[]): number {

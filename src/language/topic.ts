@@ -10,7 +10,7 @@ export interface TopicScore {
 }
 
 /** Below this, a message does not name a topic of its own. */
-export const NAMED = 1.2;
+export const NAMED = 1;
 
 /** What a group's usual question is ahead of its special ones. */
 const GENERAL = 0.25;

@@ -14,7 +14,8 @@ const ORIGIN: Record<ReplyInput['from'], string> = {
   default: 'assumed',
   table: 'from tables',
 };
-const ORIGIN_ORDER: readonly ReplyInput['from'][] = ['message', 'earlier', 'profile', 'default', 'table'];
+/** Values from tables stand with the working. */
+const ORIGIN_ORDER: readonly ReplyInput['from'][] = ['message', 'earlier', 'profile', 'default'];
 
 /** The whole reply in plain text: the bottom line, results, what was used and where it came from, the working, cautions, sources. */
 export function replyText(reply: Unworded): string {
@@ -23,7 +24,7 @@ export function replyText(reply: Unworded): string {
     reply.body,
     resultLines(reply).join('\n'),
     usedLines(reply.inputs).join('\n'),
-    workingText(reply.steps),
+    workingText(reply.steps, reply.inputs),
     cautionLines(reply).join('\n'),
     reply.sources.length > 0 ? `Sources: ${reply.sources.join('; ')}.` : undefined,
   ];
@@ -41,8 +42,10 @@ export const cautionLines = (reply: Unworded): string[] => {
 };
 
 /** One line for each origin: `You said: tank length 150 cm; tank width 60 cm`. */
-export function usedLines(inputs: readonly ReplyInput[]): string[] {
-  return ORIGIN_ORDER.flatMap((from) => {
+export const usedLines = (inputs: readonly ReplyInput[]): string[] => linesFrom(inputs, ORIGIN_ORDER);
+
+function linesFrom(inputs: readonly ReplyInput[], origins: readonly ReplyInput['from'][]): string[] {
+  return origins.flatMap((from) => {
     const used = inputs.filter((input) => input.from === from && input.shown !== '');
     return used.length === 0
       ? []
@@ -50,8 +53,10 @@ export function usedLines(inputs: readonly ReplyInput[]): string[] {
   });
 }
 
-export function workingText(steps: readonly ReplyStep[]): string {
-  return steps.length === 0 ? '' : ['Working', ...steps.map(stepText)].join('\n');
+/** Every step, then the values that came from tables. */
+export function workingText(steps: readonly ReplyStep[], inputs: readonly ReplyInput[]): string {
+  if (steps.length === 0) return '';
+  return ['Working', ...steps.map(stepText), ...linesFrom(inputs, ['table'])].join('\n');
 }
 
 /** The formula in symbols, then with its numbers. */

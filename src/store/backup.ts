@@ -22,7 +22,7 @@ export async function backup(from: string, to: string, { force = false } = {}): 
   try {
     rmSync(part, { force: true });
     await copy(from, part);
-    settle(part);
+    settle(part, from);
     renameSync(part, to);
   } catch (error) {
     throw problemOf(error, `database ${from} or its backup`) ?? error;
@@ -64,12 +64,14 @@ async function copy(from: string, part: string): Promise<void> {
 }
 
 /** Makes the copy a file that stands alone, without a log, and reads all of it once. */
-function settle(part: string): void {
+function settle(part: string, from: string): void {
   const copied = new Database(part);
   try {
     copied.pragma('journal_mode = delete');
     const found = copied.pragma('quick_check', { simple: true });
-    if (found !== 'ok') throw new BackupRefused(`The copy could not be read back (${found}), so no backup was made.`);
+    if (found === 'ok') return;
+    const sentence = `A copy of the database ${from} does not read back whole, so it was not kept; the database is probably damaged, and earlier backups were left as they are.`;
+    throw new BackupRefused(sentence, { cause: found });
   } finally {
     copied.close();
   }

@@ -19,7 +19,11 @@ describe('worked examples', () => {
     [5, 0.005424],
     [25, 0.02017],
   ])('saturated air at %d °C', (degrees, ratio) => {
-    const { value } = vent({ room_temperature: [degrees, 'degC'], room_humidity: [1, 'fraction'], outside_temperature: [0, 'degC'] });
+    const { value } = vent({
+      room_temperature: [degrees, 'degC'],
+      room_humidity: [1, 'fraction'],
+      outside_temperature: [0, 'degC'],
+    });
     expect(Math.abs(value('humidity_ratio_room', '1') / ratio - 1)).toBeLessThan(0.008);
   });
 
@@ -46,8 +50,12 @@ test('damper outside air and a drier room wanted take more', () => {
 });
 
 test('refuses when the outside is no drier, and frost; asks for the evaporation', () => {
-  expect(told(outcomeOf(airVentilation, { ...said, outside_temperature: [28, 'degC'] })).join()).toMatch(/dehumidifier/);
-  expect(told(outcomeOf(airVentilation, { ...said, outside_temperature: [-5, 'degC'] })).join()).toMatch(/Below freezing/);
+  expect(told(outcomeOf(airVentilation, { ...said, outside_temperature: [28, 'degC'] })).join()).toMatch(
+    /dehumidifier/,
+  );
+  expect(told(outcomeOf(airVentilation, { ...said, outside_temperature: [-5, 'degC'] })).join()).toMatch(
+    /Below freezing/,
+  );
   const { evaporation: _, ...rest } = said;
   expect(told(outcomeOf(airVentilation, rest))).toEqual(['evaporation']);
 });

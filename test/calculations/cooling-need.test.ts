@@ -14,14 +14,21 @@ const cool = (room: number, gains: number, more: Said = {}) =>
     ...more,
   });
 const lossAt = (water: number, room: number) =>
-  worked(heatLoss, { ...longTank, water_temperature: [water, 'degC'], room_temperature: [room, 'degC'] }).value('total_loss', 'W');
+  worked(heatLoss, { ...longTank, water_temperature: [water, 'degC'], room_temperature: [room, 'degC'] }).value(
+    'total_loss',
+    'W',
+  );
 
 describe('worked the other way', () => {
   test('what is taken out and what the room takes are the heat that comes in', () => {
     fc.assert(
-      fc.property(fc.double({ min: 26, max: 36, noNaN: true }), fc.double({ min: 250, max: 900, noNaN: true }), (room, gains) => {
-        expect(cool(room, gains).value('cooling_needed', 'W')).toBeCloseTo(gains - lossAt(26, room), 6);
-      }),
+      fc.property(
+        fc.double({ min: 26, max: 36, noNaN: true }),
+        fc.double({ min: 250, max: 900, noNaN: true }),
+        (room, gains) => {
+          expect(cool(room, gains).value('cooling_needed', 'W')).toBeCloseTo(gains - lossAt(26, room), 6);
+        },
+      ),
     );
   });
 
@@ -32,7 +39,9 @@ describe('worked the other way', () => {
 
   test('a litre a day carries 2.44 MJ a day away: 28.2 W (latent heat at 26 °C, steam tables 2439 kJ/kg)', () => {
     const { value } = cool(30, 300);
-    expect(Math.abs(value('cooling_needed', 'W') / value('extra_evaporation', 'L/day') / (2.439e6 / 86_400) - 1)).toBeLessThan(0.002);
+    expect(
+      Math.abs(value('cooling_needed', 'W') / value('extra_evaporation', 'L/day') / (2.439e6 / 86_400) - 1),
+    ).toBeLessThan(0.002);
   });
 });
 
@@ -51,5 +60,7 @@ test('nothing in a cool room, never less than nothing', () => {
 test('asks for the heat that comes in, refuses °F given as °C', () => {
   const said: Said = { ...longTank, target: [26, 'degC'], room_temperature: [30, 'degC'] };
   expect(told(outcomeOf(coolingNeed, said))).toEqual(['gains']);
-  expect(told(outcomeOf(coolingNeed, { ...said, gains: [200, 'W'], room_temperature: [86, 'degC'] })).join()).toMatch(/86 °F/);
+  expect(told(outcomeOf(coolingNeed, { ...said, gains: [200, 'W'], room_temperature: [86, 'degC'] })).join()).toMatch(
+    /86 °F/,
+  );
 });

@@ -26,7 +26,11 @@ describe('worked examples', () => {
   });
 
   test('outside sizes leave the panes out: 122 × 61 cm in 10 mm panes is 1.20 × 0.59 m of water', () => {
-    const said = { water_temperature: [26, 'degC'], air_temperature: [22, 'degC'], humidity: [0.5, 'fraction'] } as const;
+    const said = {
+      water_temperature: [26, 'degC'],
+      air_temperature: [22, 'degC'],
+      humidity: [0.5, 'fraction'],
+    } as const;
     const bySizes = worked(evaporationRate, {
       ...said,
       length: [122, 'cm'],
@@ -57,7 +61,12 @@ test('the middle estimate lies between the two others, in still air and under a 
 });
 
 test('warmer water, drier air and a faster draught evaporate more; salt and a lid hold it back', () => {
-  const base = { area: [1, 'm2'], water_temperature: [26, 'degC'], air_temperature: [22, 'degC'], humidity: [0.5, 'fraction'] } as const;
+  const base = {
+    area: [1, 'm2'],
+    water_temperature: [26, 'degC'],
+    air_temperature: [22, 'degC'],
+    humidity: [0.5, 'fraction'],
+  } as const;
   const at = (change: object) => worked(evaporationRate, { ...base, ...change }).value('evaporation', 'L/day');
   const usual = at({});
   expect(at({ water_temperature: [27, 'degC'] })).toBeGreaterThan(usual);

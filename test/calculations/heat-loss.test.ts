@@ -22,7 +22,7 @@ describe('worked by hand', () => {
 
   test('air over the surface and radiation', () => {
     // 0.850 m² · 0.072615 · 67.4 · 5 = 20.80 W; 0.850 · 0.96 · 5.670e-8 · (298.15⁴ − 293.15⁴) = 23.90 W
-    expect(at(25, 20).value('convection_loss', 'W')).toBeCloseTo(0.850176 * 0.0726150 * 67.4 * 5, 2);
+    expect(at(25, 20).value('convection_loss', 'W')).toBeCloseTo(0.850176 * 0.072615 * 67.4 * 5, 2);
     expect(Math.abs(at(25, 20).value('radiation_loss', 'W') / 23.9 - 1)).toBeLessThan(0.005);
   });
 });
@@ -56,7 +56,13 @@ test('a warmer room loses less; a sump, a taller tank and an open top lose more'
 describe('sizes that were not given', () => {
   test('height less bottom and freeboard, with a guess of the freeboard as a range', () => {
     const { water_height: _, ...rest } = longTank;
-    const said: Said = { ...rest, height: [55, 'cm'], water_temperature: [25, 'degC'], room_temperature: [20, 'degC'], activity: [0.75, '1'] };
+    const said: Said = {
+      ...rest,
+      height: [55, 'cm'],
+      water_temperature: [25, 'degC'],
+      room_temperature: [20, 'degC'],
+      activity: [0.75, '1'],
+    };
     const exact = worked(heatLoss, { ...said, freeboard: [3.8, 'cm'] });
     expect(exact.value('total_loss', 'W')).toBeCloseTo(at(25, 20).value('total_loss', 'W'), 9);
     const guessed = worked(heatLoss, said);
@@ -64,7 +70,13 @@ describe('sizes that were not given', () => {
   });
 
   test('a volume alone stands for a common shape, and the range holds a cube and a long tank of that volume', () => {
-    const said: Said = { water_temperature: [25, 'degC'], room_temperature: [20, 'degC'], activity: [0.75, '1'], humidity: [0.5, 'fraction'], volume: [216, 'L'] };
+    const said: Said = {
+      water_temperature: [25, 'degC'],
+      room_temperature: [20, 'degC'],
+      activity: [0.75, '1'],
+      humidity: [0.5, 'fraction'],
+      volume: [216, 'L'],
+    };
     const guess = worked(heatLoss, said);
     const real = (length: number, width: number, water: number) =>
       worked(heatLoss, {
@@ -89,7 +101,14 @@ describe('sizes that were not given', () => {
 test('asks for sizes, and refuses panes without an inside and °F given as °C', () => {
   const temperatures: Said = { water_temperature: [25, 'degC'], room_temperature: [20, 'degC'] };
   expect(told(outcomeOf(heatLoss, temperatures))).toEqual(['length', 'width', 'water_height', 'glass_thickness']);
-  expect(told(outcomeOf(heatLoss, { ...temperatures, ...longTank, sump_length: [90, 'cm'] }))).toEqual(['sump_width', 'sump_water_height']);
-  expect(told(outcomeOf(heatLoss, { ...temperatures, ...longTank, glass_thickness: [31, 'cm'] })).join()).toMatch(/No inside/);
-  expect(told(outcomeOf(heatLoss, { ...temperatures, ...longTank, water_temperature: [78, 'degC'] })).join()).toMatch(/78 °F/);
+  expect(told(outcomeOf(heatLoss, { ...temperatures, ...longTank, sump_length: [90, 'cm'] }))).toEqual([
+    'sump_width',
+    'sump_water_height',
+  ]);
+  expect(told(outcomeOf(heatLoss, { ...temperatures, ...longTank, glass_thickness: [31, 'cm'] })).join()).toMatch(
+    /No inside/,
+  );
+  expect(told(outcomeOf(heatLoss, { ...temperatures, ...longTank, water_temperature: [78, 'degC'] })).join()).toMatch(
+    /78 °F/,
+  );
 });

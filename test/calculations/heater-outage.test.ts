@@ -17,7 +17,10 @@ const cool = (from: number, to: number, room: number, more: Said = {}) =>
     ...more,
   });
 const lossAt = (water: number) =>
-  worked(heatLoss, { ...longTank, water_temperature: [water, 'degC'], room_temperature: [16, 'degC'] }).value('total_loss', 'W');
+  worked(heatLoss, { ...longTank, water_temperature: [water, 'degC'], room_temperature: [16, 'degC'] }).value(
+    'total_loss',
+    'W',
+  );
 
 describe('worked the other way', () => {
   test('the first hundredth of a degree goes at the rate of the loss: C·ΔT/P', () => {
@@ -41,7 +44,8 @@ describe('worked the other way', () => {
 test('in two legs as at once', () => {
   fc.assert(
     fc.property(fc.double({ min: 22.5, max: 25, noNaN: true }), (middle) => {
-      const legs = cool(25.5, middle, 14).value('time_to_limit', 'h') + cool(middle, 22, 14).value('time_to_limit', 'h');
+      const legs =
+        cool(25.5, middle, 14).value('time_to_limit', 'h') + cool(middle, 22, 14).value('time_to_limit', 'h');
       expect(legs).toBeCloseTo(cool(25.5, 22, 14).value('time_to_limit', 'h'), 3);
     }),
   );

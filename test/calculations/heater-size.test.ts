@@ -11,7 +11,10 @@ const tank: Said = { ...longTank, ...sump };
 const size = (room: number, more: Said = {}) =>
   worked(heaterSize, { ...tank, target: [25.5, 'degC'], room_temperature: [room, 'degC'], ...more });
 const lossIn = (room: number, water = 25.5) =>
-  worked(heatLoss, { ...tank, water_temperature: [water, 'degC'], room_temperature: [room, 'degC'] }).value('total_loss', 'W');
+  worked(heatLoss, { ...tank, water_temperature: [water, 'degC'], room_temperature: [room, 'degC'] }).value(
+    'total_loss',
+    'W',
+  );
 
 describe('what the answer says holds when it is worked the other way', () => {
   const power = fc.double({ min: 150, max: 700, noNaN: true });
@@ -63,11 +66,19 @@ describe('what the answer says holds when it is worked the other way', () => {
 });
 
 test('steady heat from equipment comes off watt for watt, then the margin', () => {
-  expect(size(18).value('power_needed', 'W') - size(18, { gains: [60, 'W'] }).value('power_needed', 'W')).toBeCloseTo(75, 9);
+  expect(size(18).value('power_needed', 'W') - size(18, { gains: [60, 'W'] }).value('power_needed', 'W')).toBeCloseTo(
+    75,
+    9,
+  );
 });
 
 describe('a volume alone', () => {
-  const said: Said = { target: [78, 'degF'], room_temperature: [66, 'degF'], heater_power: [300, 'W'], volume: [90, 'gal_US'] };
+  const said: Said = {
+    target: [78, 'degF'],
+    room_temperature: [66, 'degF'],
+    heater_power: [300, 'W'],
+    volume: [90, 'gal_US'],
+  };
 
   test('gets an answer with a range and says that the shape is a guess', () => {
     const { outcome, low, value, high } = worked(heaterSize, said);
@@ -128,6 +139,10 @@ test('asks for the target and the room first, refuses °F given as °C and half 
   expect(told(outcomeOf(heaterSize, tank))).toEqual(['target', 'room_temperature']);
   const said: Said = { ...tank, room_temperature: [20, 'degC'] };
   expect(told(outcomeOf(heaterSize, { ...said, target: [78, 'degC'] })).join()).toMatch(/78 °F/);
-  expect(told(outcomeOf(heaterSize, { ...said, target: [25, 'degC'], heaters: [1.5, 'count'] })).join()).toMatch(/whole/);
-  expect(told(outcomeOf(heaterSize, { ...said, target: [25, 'degC'], volume: [50, 'L'] })).join()).toMatch(/sump alone/);
+  expect(told(outcomeOf(heaterSize, { ...said, target: [25, 'degC'], heaters: [1.5, 'count'] })).join()).toMatch(
+    /whole/,
+  );
+  expect(told(outcomeOf(heaterSize, { ...said, target: [25, 'degC'], volume: [50, 'L'] })).join()).toMatch(
+    /sump alone/,
+  );
 });

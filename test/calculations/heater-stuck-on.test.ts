@@ -10,16 +10,29 @@ import { outcomeOf, type Said, told, worked } from './worked.js';
 
 const room: Said = { ...longTank, room_temperature: [22, 'degC'] };
 const stuck = (watts: number, more: Said = {}) =>
-  worked(heaterStuckOn, { ...room, volume: [400, 'L'], start_temperature: [25.5, 'degC'], heater_power: [watts, 'W'], ...more });
+  worked(heaterStuckOn, {
+    ...room,
+    volume: [400, 'L'],
+    start_temperature: [25.5, 'degC'],
+    heater_power: [watts, 'W'],
+    ...more,
+  });
 
 describe('worked the other way', () => {
   test('where it ends up, the loss is the heater’s power and the steady heat', () => {
     fc.assert(
-      fc.property(fc.double({ min: 150, max: 600, noNaN: true }), fc.double({ min: 0, max: 100, noNaN: true }), (watts, gains) => {
-        const end = stuck(watts, { gains: [gains, 'W'] }).value('equilibrium_temperature', 'degC');
-        fc.pre(end <= 35);
-        expect(worked(heatLoss, { ...room, water_temperature: [end, 'degC'] }).value('total_loss', 'W')).toBeCloseTo(watts + gains, 4);
-      }),
+      fc.property(
+        fc.double({ min: 150, max: 600, noNaN: true }),
+        fc.double({ min: 0, max: 100, noNaN: true }),
+        (watts, gains) => {
+          const end = stuck(watts, { gains: [gains, 'W'] }).value('equilibrium_temperature', 'degC');
+          fc.pre(end <= 35);
+          expect(worked(heatLoss, { ...room, water_temperature: [end, 'degC'] }).value('total_loss', 'W')).toBeCloseTo(
+            watts + gains,
+            4,
+          );
+        },
+      ),
     );
   });
 
@@ -49,7 +62,9 @@ test('a stronger heater and a warmer room end hotter and sooner', () => {
       const warmer = stuck(watts, { room_temperature: [25, 'degC'] });
       const stronger = stuck(watts + 50);
       for (const other of [warmer, stronger]) {
-        expect(other.value('equilibrium_temperature', 'K')).toBeGreaterThan(usual.value('equilibrium_temperature', 'K'));
+        expect(other.value('equilibrium_temperature', 'K')).toBeGreaterThan(
+          usual.value('equilibrium_temperature', 'K'),
+        );
         expect(other.value('time_to_limit_1', 'h')).toBeLessThan(usual.value('time_to_limit_1', 'h'));
       }
       expect(usual.value('time_to_limit_2', 'h')).toBeGreaterThan(usual.value('time_to_limit_1', 'h'));

@@ -30,16 +30,23 @@ describe('worked by hand', () => {
   });
 
   test('two heaters of 250 W are one of 500 W', () => {
-    expect(warm(20, 25, 250, { heaters: [2, 'count'] }).value('time', 'h')).toBeCloseTo(warm(20, 25, 500).value('time', 'h'), 12);
+    expect(warm(20, 25, 250, { heaters: [2, 'count'] }).value('time', 'h')).toBeCloseTo(
+      warm(20, 25, 500).value('time', 'h'),
+      12,
+    );
   });
 });
 
 test('the way in two legs takes as long as the way at once', () => {
   fc.assert(
-    fc.property(fc.double({ min: 15, max: 19, noNaN: true }), fc.double({ min: 20, max: 22, noNaN: true }), (start, middle) => {
-      const legs = warm(start, middle, 600).value('time', 'h') + warm(middle, 25, 600).value('time', 'h');
-      expect(legs).toBeCloseTo(warm(start, 25, 600).value('time', 'h'), 2);
-    }),
+    fc.property(
+      fc.double({ min: 15, max: 19, noNaN: true }),
+      fc.double({ min: 20, max: 22, noNaN: true }),
+      (start, middle) => {
+        const legs = warm(start, middle, 600).value('time', 'h') + warm(middle, 25, 600).value('time', 'h');
+        expect(legs).toBeCloseTo(warm(start, 25, 600).value('time', 'h'), 2);
+      },
+    ),
   );
 });
 
@@ -61,8 +68,22 @@ test('never, when the room takes all that the heater gives', () => {
 });
 
 test('starts at the room’s temperature unless told; refuses a target below the start', () => {
-  const { outcome } = worked(heaterWarmUp, { ...longTank, target: [25, 'degC'], room_temperature: [19, 'degC'], heater_power: [500, 'W'] });
+  const { outcome } = worked(heaterWarmUp, {
+    ...longTank,
+    target: [25, 'degC'],
+    room_temperature: [19, 'degC'],
+    heater_power: [500, 'W'],
+  });
   expect(outcome.inputs.find(({ id }) => id === 'start_temperature')).toMatchObject({ si: 292.15, from: 'default' });
-  expect(told(outcomeOf(heaterWarmUp, { ...longTank, target: [25, 'degC'], room_temperature: [27, 'degC'], heater_power: [500, 'W'] })).join()).toMatch(/already at the target/);
+  expect(
+    told(
+      outcomeOf(heaterWarmUp, {
+        ...longTank,
+        target: [25, 'degC'],
+        room_temperature: [27, 'degC'],
+        heater_power: [500, 'W'],
+      }),
+    ).join(),
+  ).toMatch(/already at the target/);
   expect(told(outcomeOf(heaterWarmUp, longTank))).toEqual(['target', 'room_temperature', 'heater_power']);
 });

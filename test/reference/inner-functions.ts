@@ -1,6 +1,7 @@
 import { saltMix } from '../../src/core/calculations/salt-mix.js';
 import { type WindowReading, lightWindow } from '../../src/core/models/clock-window.js';
 import { dayLength, declination } from '../../src/core/models/daylight.js';
+import { latentHeat } from '../../src/core/models/heat.js';
 import { run } from '../../src/core/run.js';
 import { clockText } from '../../src/core/quantity/clock-text.js';
 import { practicalSalinityAtPressure, practicalSalinityExtended, refractiveIndex, seawaterDensity68 } from '../../src/core/models/seawater.js';
@@ -19,6 +20,7 @@ export const innerFunctions: Record<string, (values: Record<string, any>) => Rec
     const density = seawaterDensity68(salinity, temperature * 1.00024);
     return { density, density_us: (density / 0.45359237) * 3.785411784e-3 };
   },
+  'table.latent_heat': ({ temperature }) => ({ latent_heat: latentHeat(temperature + 273.15) / 1000 }),
   'function.refractive_index': ({ salinity, temperature, wavelength }) => ({ refractive_index: refractiveIndex(salinity, temperature, wavelength) }),
   'function.salt_for_fresh_water': (values) => saltForFreshWater(values),
   'function.day_length_spencer': ({ latitude, day_of_year }) => ({

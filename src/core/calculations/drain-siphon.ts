@@ -14,6 +14,10 @@ export const drainSiphon = calculation({
   part: 'drains',
   cues: [
     'siphon',
+    'drain',
+    'gph through',
+    'flow through',
+    'through a pipe',
     'full siphon',
     'drain flow',
     'drain capacity',

@@ -16,6 +16,13 @@ export const drainbackVolume = calculation({
   part: 'drains',
   cues: [
     'drain back',
+    'come back',
+    'power cut',
+    'how much water comes back',
+    'how much water would come back',
+    'comes back',
+    'come back down',
+    'runs back',
     'drainback',
     'drains back',
     'back siphon',

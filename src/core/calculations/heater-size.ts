@@ -20,6 +20,10 @@ export const heaterSize = calculation({
   general: true,
   part: 'heat',
   cues: [
+    'one dies',
+    'one fails',
+    'heater dies',
+    'heater fails',
     'heater',
     'heater size',
     'what size heater',

@@ -6,6 +6,9 @@ import { corals, litHours, ppfd, rampHoursEach } from '../inputs/light.js';
 
 const noIntegralWanted = { not: { given: 'daily_light_integral_wanted' } };
 
+/** Usually what is asked for here, so the tank's page does not fill it in. */
+const litHoursGiven = quantity('time', { ...litHours, range: [0.5, 24, 'h'], profile: undefined });
+
 export const lightHours = calculation({
   id: 'light.hours',
   slash: 'light hours',
@@ -42,7 +45,7 @@ export const lightHours = calculation({
     }),
     corals,
     ppfd,
-    hours: quantity('time', { ...litHours, range: [0.5, 24, 'h'] }),
+    hours: litHoursGiven,
     ramp_hours_each: rampHoursEach,
   },
   oneOf: [

@@ -57,16 +57,22 @@ export const overflowWeir = calculation({
       profile: 'overflow.sill_height',
     }),
   },
-  constants: weirConstants,
+  constants: {
+    ...weirConstants,
+    u: { value: THIN_SHEET, unit: '1', name: 'spread of a thin sheet, our judgement' },
+  },
   steps: [
     step('b', 'b_o*s', 'length', 'clear length the water spills over'),
     step('h', '(Q_r/(C_w*b))^(2/3)', 'length', 'water level above the edge'),
     step('h_2', 'kindsvater_carter_head(Q_r, b, P_s)', 'length', 'the same by a second formula'),
+    step('h_low', 'min((1 - u)*h, h_2)', 'length', 'low end'),
+    step('h_high', 'max((1 + u)*h, h_2)', 'length', 'high end'),
   ],
   results: {
     head: result('h', 'length', 'water level above the edge', {
       units: { metric: 'mm', us: 'in' },
-      within: THIN_SHEET,
+      low: 'h_low',
+      high: 'h_high',
       range: [0, 0.3, 'm'],
       because:
         'That would stand more than 30 cm over the edge, beyond any overflow on a tank: check the flow and the length.',
@@ -77,7 +83,7 @@ export const overflowWeir = calculation({
     }),
     effective_length: result('b', 'length', 'clear length'),
   },
-  headline: [{ text: 'At {flow} the water stands this high above the edge of the overflow: {head:range}.' }],
+  headline: [{ text: 'Water stands {head:range} above the overflow edge at {flow}.' }],
   cautions: [
     caution(
       'stop',

@@ -88,6 +88,7 @@ export const pipe = lookup({
   ask: 'Which pipe is it?',
   example: '1 in schedule 40, or 40 mm PN 16',
   needed: false,
+  profile: 'drain.pipe',
   suggestions: PIPE_NAMES,
   pattern: PIPE_IN_TEXT,
   read(text) {
@@ -125,6 +126,7 @@ export const fittings = lookup({
   name: 'fittings',
   words: ['fittings', 'elbow', 'elbows', 'valve', 'bends'],
   ask: 'Which fittings are on the line?',
+  profile: 'drain.fittings',
   example: '2 elbows, gate valve, union',
   needed: false,
   suggestions: [

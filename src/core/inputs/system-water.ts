@@ -10,6 +10,8 @@ export const systemVolume = quantity('volume', {
   usual: [20, 4000, 'L'],
   ask: 'How much water is really in the system, display and sump together, without rock and sand?',
   profile: 'water.volume',
+  onKeeping:
+    'A trade size (“a 36 gallon”) is a label, not a volume: give me the sizes of the tank and I work out the water in it.',
 });
 
 export const waterTemperature = quantity('temperature', {

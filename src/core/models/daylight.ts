@@ -35,7 +35,7 @@ const cosOfSunrise = (latitude: number, sun: number): number =>
 
 /** Time from sunrise to sunset [s], 0 in the polar night, a whole day when the sun never sets. */
 export const dayLength = (latitude: number, sun: number): number =>
-  (DAY_SECONDS * Math.acos(Math.max(-1, Math.min(1, cosOfSunrise(latitude, sun))))) / Math.PI;
+  DAY_SECONDS * (Math.acos(Math.max(-1, Math.min(1, cosOfSunrise(latitude, sun)))) / Math.PI);
 
 export const daylightModels = [
   model({
@@ -60,7 +60,7 @@ export const daylightModels = [
     name: 'day_length',
     args: { latitude: 'rad', sun: 'rad' },
     unit: 's',
-    meaning: 'sunrise to sunset: 86400*acos(sunrise_cosine, kept within −1 and 1)/pi',
+    meaning: 'sunrise to sunset: 86400*acos(sunrise_cosine kept within −1 and 1)/pi',
     source: HOUR_ANGLE,
     apply: (latitude = 0, sun = 0) => dayLength(latitude, sun),
   }),

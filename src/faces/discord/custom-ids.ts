@@ -1,5 +1,5 @@
 import type { Press } from '../../render/discord.js';
-import { LIMITS, lengthOf } from '../../render/limits.js';
+import { LIMITS } from '../../render/limits.js';
 
 /** What a button or a modal of this bot stands for. */
 export type CustomId = Press | { readonly verb: 'save-to'; readonly answer: string };
@@ -11,7 +11,7 @@ const isPress = (verb: string): verb is (typeof PRESSES)[number] => PRESSES.some
 /** @returns undefined when it does not fit into a custom id */
 export function customId(id: CustomId): string | undefined {
   const text = id.verb === 'say' ? `${VERSION}:say:${id.member}:${id.say}` : `${VERSION}:${id.verb}:${id.answer}`;
-  return lengthOf(text) <= LIMITS.customId ? text : undefined;
+  return [...text].length <= LIMITS.customId ? text : undefined;
 }
 
 /** @returns undefined for one of an older version, or of nobody's making */
