@@ -61,6 +61,11 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
 async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]> {
   const refusal = declined(heard.text);
   if (refusal) return [makeReply(turn.speaker, 'refusal', refusal)];
+  const open = turn.dialogue.topic === undefined ? undefined : calculationNamed(turn.dialogue.topic);
+  if (turn.dialogue.doubts && open) {
+    const settled = await settleDoubts(turn, open, heard);
+    if (settled) return settled;
+  }
   const intent = intentOf(heard.text);
   if (intent) {
     why.push(`the message is a short request: ${intent}`);
@@ -69,14 +74,9 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   await learnUnits(turn, heard.said);
   const topics = topicsOf(heard.words, heard.mentions, calculationList);
   const [best] = topics;
-  const open = turn.dialogue.topic === undefined ? undefined : calculationNamed(turn.dialogue.topic);
   if (best)
     why.push(`likeliest topic: ${best.calculation.id} (${best.cues.join(', ')}), score ${best.score.toFixed(2)}`);
 
-  if (turn.dialogue.doubts && open) {
-    const settled = await settleDoubts(turn, open, heard);
-    if (settled) return settled;
-  }
   if (turn.dialogue.asked !== undefined && open && !isNewQuestion(heard, topics, open)) {
     why.push(`it answers the question about ${turn.dialogue.asked}`);
     const answered = await answerAsked(turn, open, turn.dialogue.asked, heard);

@@ -99,6 +99,9 @@ const fromStored = ({ si, unit, text }: StoredValue): GivenValue | undefined => 
   return text === undefined ? undefined : { text, from: 'profile' };
 };
 
+/** Numbers that belong to one tank and say nothing about another. */
+const SIZE_OF_A_TANK = /^(?:display|sump|rock|sand|overflow)\.|^water\.volume$/;
+
 /**
  * Everything a calculation can be fed with: what was said for it, then what was said about the tank in this conversation,
  * then the tank's own page, then what another calculation makes of that page. A message that describes another tank keeps
@@ -116,7 +119,7 @@ export function gather(turn: Turn, calculation: Calculation, given: Given): Give
   const all: Record<string, GivenValue> = {};
   for (const [id, { profile }] of Object.entries(calculation.inputs)) {
     const said = given[id];
-    const ownSize = profile?.startsWith('display.') || profile === 'water.volume';
+    const ownSize = profile !== undefined && SIZE_OF_A_TANK.test(profile);
     const value =
       said ??
       (profile === undefined || (another && ownSize) || closed.includes(id) ? undefined : ofTank(turn, profile));

@@ -53,7 +53,11 @@ export async function understand(
   const clocks = clockRoles(inputs, heard.text, heard.words);
   const choices = choicesIn(inputs, heard.words);
   const dates = await datesIn(inputs, heard.text);
-  const free = outside(heard.mentions, [...lookups, ...clocks.roles, ...dates]);
+  const chosen = choices.some(({ id }) => id === asked);
+  const free = outside(heard.mentions, [...lookups, ...clocks.roles, ...dates]).filter(
+    // "Corrected to 25" answers with a choice; its 25 is no reading.
+    ({ units }) => !chosen || units.length > 0,
+  );
   const assignment = assignRoles(inputs, free, heard.words, heard.text, hints, asked, strict);
   const texts = [...lookups, ...clocks.roles, ...choices, ...dates];
   const given: Given = {

@@ -86,7 +86,9 @@ function resultIn({ id, result, value, low, high }: WorkedResult, preferences: P
     const spread =
       low === undefined || high === undefined
         ? {}
-        : { low: rounded(low), high: rounded(high), si_low: low, si_high: high };
+        : Number.isFinite(high)
+          ? { low: rounded(low), high: rounded(high), si_low: low, si_high: high }
+          : { low: rounded(low), si_low: low };
     const difference = result.quantity === 'temperature difference' ? { difference: true } : {};
     return {
       ...common,
@@ -125,7 +127,10 @@ function shownWithSpread(
   const main = showBoth(value, format, preferences);
   if (low === undefined || high === undefined) return main;
   const unit = format.quantity === 'fraction' ? unitNamed('%') : displayed(value, format, preferences);
-  return `${main}, likely ${forReading(digits(low, unit, format))} to ${forReading(digits(high, unit, format))}`;
+  const least = forReading(digits(low, unit, format));
+  return Number.isFinite(high)
+    ? `${main}, likely ${least} to ${forReading(digits(high, unit, format))}`
+    : `${main}, at least ${least} and perhaps never`;
 }
 
 function stepIn(worked: WorkedStep, outcome: Answered, preferences: Preferences): ReplyStep {

@@ -30,6 +30,11 @@ export function calculation(spec: CalculationSpec): Calculation {
   };
   const symbols = inputSymbols(whole);
   const inputs = new Set(Object.keys(whole.inputs));
+  const named = new Set(
+    Object.values(whole.inputs).flatMap((input) =>
+      input.kind === 'lookup' ? symbolsOfInput(input).map(([symbol]) => symbol) : [],
+    ),
+  );
   const at = (place: string, check: () => void) => {
     try {
       check();
@@ -54,6 +59,7 @@ export function calculation(spec: CalculationSpec): Calculation {
     at(`step ${step.symbol}`, () => {
       const shape = shapeOfStep(step.of);
       checkFormula(step.formula, shape, symbols);
+      if (named.has(step.symbol)) throw new FormulaError(`${step.symbol} is set by an input`);
       const known = symbols.get(step.symbol);
       if (known && !same(known.dimension, shape.dimension))
         throw new FormulaError(`${step.symbol} already means something else`);

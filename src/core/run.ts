@@ -486,7 +486,8 @@ function withSpread(
     if (entry.result.kind !== 'quantity' || typeof entry.value !== 'number') return entry;
     const reached = corners.flatMap((corner) => {
       const same = corner.find(({ id }) => id === entry.id);
-      return [same?.value, same?.low, same?.high].filter((x): x is number => typeof x === 'number');
+      const value = same?.value === null ? Number.POSITIVE_INFINITY : same?.value;
+      return [value, same?.low, same?.high].filter((x): x is number => typeof x === 'number');
     });
     const all = [entry.value, entry.low ?? entry.value, entry.high ?? entry.value, ...reached];
     const [low, high] = [Math.min(...all), Math.max(...all)];

@@ -34,9 +34,13 @@ export function setFor(
   const named = free
     .map((set) => ({ set, distance: nearest(set.prefix.replace(/[._]$/, ''), first, words) }))
     .sort((a, b) => a.distance - b.distance);
-  const plain = free.find(({ prefix }) => prefix === '' || prefix === 'display.');
-  return named[0]!.distance < 40 ? named[0]!.set : (plain ?? free[0]);
+  const plain = free.find(({ prefix }) => prefix === '' || prefix === 'display.') ?? free[0];
+  const tank = Math.min(...['tank', 'display', 'aquarium'].map((word) => nearest(word, first, words)));
+  return named[0]!.distance < Math.min(REACH, tank) ? named[0]!.set : plain;
 }
+
+/** How far the name of a thing may stand from its sizes, in characters. */
+const REACH = 40;
 
 function nearest(thing: string, group: Mention, words: Words): number {
   if (thing === '') return Number.POSITIVE_INFINITY;

@@ -8,5 +8,8 @@ export const escaped = (text: string): string =>
     .replace(/^(\s*)([#>+-])/gm, '$1\\$2')
     .replace(/@(?=everyone|here)/g, '@\u200b');
 
+/** What an escaped text shows. */
+export const unescaped = (text: string): string => text.replace(/\\([^\w\s])/g, '$1').replace(/\u200b/g, '');
+
 /** A line in a fixed-width face, where nothing is read as formatting. */
 export const fixedWidth = (text: string): string => `\`${text.replace(/`/g, '’').replace(/\s*\n\s*/g, ' ')}\``;

@@ -48,32 +48,32 @@ const SEAMS = [
  * Puts blocks one under the other into as few texts as hold them. A block that is longer than a text may be is divided
  * between its paragraphs, else between its lines, where an indented line stays with the one it explains.
  */
-export const packed = (blocks: readonly string[], most: number): string[] =>
-  joined(
-    blocks.flatMap((block) => divided(block, most, SEAMS)),
-    '\n\n',
-    most,
-  );
+export function packed(blocks: readonly string[], most: number): string[] {
+  const texts: string[] = [];
+  for (const { before, text } of blocks.flatMap((block) => pieces(block, '\n\n', most, SEAMS))) {
+    const last = texts.at(-1);
+    const longer = last === undefined ? text : `${last}${before}${text}`;
+    if (last !== undefined && lengthOf(longer) <= most) texts[texts.length - 1] = longer;
+    else texts.push(text);
+  }
+  return texts;
+}
 
-function divided(text: string, most: number, seams: readonly (readonly [RegExp, string])[]): string[] {
+/** A part of a text, and what stands between it and the part before. */
+interface Piece {
+  readonly before: string;
+  readonly text: string;
+}
+
+function pieces(text: string, before: string, most: number, seams: readonly (readonly [RegExp, string])[]): Piece[] {
   if (text.trim() === '') return [];
-  if (lengthOf(text) <= most) return [text];
+  if (lengthOf(text) <= most) return [{ before, text }];
   const [seam, ...finer] = seams;
   if (seam === undefined) {
     const letters = [...text];
-    return [letters.slice(0, most).join(''), ...divided(letters.slice(most).join(''), most, [])];
+    const rest = pieces(letters.slice(most).join(''), '', most, []);
+    return [{ before, text: letters.slice(0, most).join('') }, ...rest];
   }
-  const parts = text.split(seam[0]).flatMap((part) => divided(part, most, finer));
-  return joined(parts, seam[1], most);
-}
-
-function joined(parts: readonly string[], between: string, most: number): string[] {
-  const texts: string[] = [];
-  for (const part of parts) {
-    const last = texts.at(-1);
-    const longer = last === undefined ? part : `${last}${between}${part}`;
-    if (last !== undefined && lengthOf(longer) <= most) texts[texts.length - 1] = longer;
-    else texts.push(part);
-  }
-  return texts;
+  const [pattern, between] = seam;
+  return text.split(pattern).flatMap((part, i) => pieces(part, i === 0 ? before : between, most, finer));
 }

@@ -76,6 +76,15 @@ describe('asks and refusals', () => {
       'sump_water_height',
     ]);
   });
+  test('a known display with the sump’s sizes takes those as inside sizes: 80 x 40 x 20 cm, 64 L', () => {
+    const said: Said = {
+      display_volume: [300, 'L'],
+      sump_length: [80, 'cm'],
+      sump_width: [40, 'cm'],
+      sump_water_height: [20, 'cm'],
+    };
+    expect(litres(said)).toBeCloseTo(364, 6);
+  });
   test('refuses more rock than water', () => {
     const said: Said = { display_volume: [100, 'L'], sump_volume: [0, 'L'], rock_mass: [400, 'kg'] };
     expect(told(outcomeOf(volumeSystem, said)).join(' ')).toMatch(/more room/);

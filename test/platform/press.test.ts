@@ -34,7 +34,7 @@ test('saving is confirmed in a form that shows the present tank', async () => {
   const asShown = await discord.modal({ member: 'ada', opened });
   expect(heard.at(-1)).toEqual({ press: 'save', answer: 'answer-1', tank: 'Reef in the den' });
   expect(asShown.original!.flags & FLAG.ephemeral).toBe(FLAG.ephemeral);
-  await discord.modal({ member: 'ada', opened, fields: { tank: '  ' } });
+  await discord.modal({ member: 'ada', opened, fields: { text: '  ' } });
   expect(heard.at(-1)).toEqual({ press: 'save', answer: 'answer-1' });
 });
 
@@ -63,11 +63,41 @@ test('a choice is said for the member who was asked, and for nobody else', async
   ada = discord.memberId('ada');
   const { original } = await discord.slash({ member: 'ada', command: 'drain', subcommand: 'siphon' });
   const other = await discord.button({ member: 'bo', message: original!, label: '1 in' });
-  expect(textOf(other.original!)).toMatch(/belong to the member who was asked/);
+  expect(textOf(other.original!)).toMatch(/for the member who was asked/);
   expect(other.original!.flags & FLAG.ephemeral).toBe(FLAG.ephemeral);
   const own = await discord.button({ member: 'ada', message: original!, label: '1 in' });
   expect(heard.slice(1)).toEqual([{ say: '1 in: schedule 40' }]);
   expect(own.original!.flags & FLAG.ephemeral).toBe(0);
+});
+
+test('a question can be answered in a form, by the member who was asked', async () => {
+  let ada = '';
+  const question = () =>
+    reply({ kind: 'question', member: ada, headline: 'How long is the *drain* pipe?', asks: ['pipe_length'] });
+  const { discord, heard } = await startBot({
+    script: (message) =>
+      'say' in message && message.say === '40 in' ? [reply({ headline: 'Thanks.' })] : [question()],
+  });
+  ada = discord.memberId('ada');
+  const { original } = await discord.slash({ member: 'ada', command: 'drain', subcommand: 'siphon' });
+  const other = await discord.button({ member: 'bo', message: original!, label: 'Answer' });
+  expect(other.modal).toBeUndefined();
+  expect(textOf(other.original!)).toMatch(/for the member who was asked/);
+  const opened = await discord.button({ member: 'ada', message: original!, label: 'Answer' });
+  expect(opened.modal?.components[0]?.description).toBe('How long is the *drain* pipe?');
+  const got = await discord.modal({ member: 'ada', opened, fields: { text: ' 40 in ' } });
+  expect(heard.at(-1)).toEqual({ say: '40 in' });
+  expect(textOf(got.original!)).toBe('**Thanks.**');
+  expect(got.original!.flags & FLAG.ephemeral).toBe(0);
+});
+
+test('a form of an earlier version is answered politely', async () => {
+  const { discord, heard } = await startBot({ script: asAnswer });
+  const { original } = await discord.slash({ member: 'ada', command: 'drain', subcommand: 'siphon' });
+  const opened = await discord.button({ member: 'ada', message: original!, label: 'Save to my tank' });
+  const old = { ...opened, modal: { custom_id: 'v0:save-to:1', title: 'Save', components: [] } };
+  expect(textOf((await discord.modal({ member: 'ada', opened: old })).original!)).toMatch(/from an earlier time/);
+  expect(heard).toHaveLength(1);
 });
 
 test.each(['v0:working:answer-1', 'v1:dance:answer-1', 'nonsense', 'v1:working:'])(

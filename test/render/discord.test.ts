@@ -13,7 +13,7 @@ const filesOf = ({ files }: DiscordMessage) =>
   files.map((file) => ({ name: file.name, type: '', bytes: Buffer.from('text' in file ? file.text : '') }));
 const read = ({ content = '', components }: DiscordMessage): string =>
   textOf({ content, components: components as readonly Component[] });
-const all = (reply: Reply): string => discordMessages(reply, customId).map(read).join('\n');
+const all = (reply: Reply, inClub = false): string => discordMessages(reply, customId, inClub).map(read).join('\n');
 const pressable = (message: DiscordMessage) => buttonsOf({ components: message.components as readonly Component[] });
 
 const step = (i: number, length = 40) => ({
@@ -49,6 +49,7 @@ describe('whatever a reply holds, Discord takes it', () => {
       8,
     ),
     sources: some(text(200), 5),
+    asks: fc.subarray(['drop']),
     files: some(fc.constantFrom('/tmp/plot.png', 'my plan.md', 'data.json', 'C:\\x\\y.ics'), 1),
     actions: some(
       fc.oneof(
@@ -68,9 +69,9 @@ describe('whatever a reply holds, Discord takes it', () => {
 
   test('drawn, and as plain text', () => {
     fc.assert(
-      fc.property(anyReply, (parts) => {
+      fc.property(anyReply, fc.boolean(), (parts, inClub) => {
         const whole = reply({ ...parts, text: `${parts.headline}\n${parts.body}`, answerId: 'a1' });
-        for (const message of [...discordMessages(whole, customId), ...plainMessages(whole)])
+        for (const message of [...discordMessages(whole, customId, inClub), ...plainMessages(whole)])
           expect(checkMessage(asSent(message), filesOf(message), true)).toEqual([]);
       }),
       { numRuns: 300 },
@@ -96,7 +97,6 @@ describe('a worked answer', () => {
       '⚠️ **Caution:** C.',
       'ℹ️ Note: N.',
       '-# You said: drop 30 in.',
-      '-# Sources: Swamee',
     ];
     expect(order.map((part) => shown.indexOf(part))).toEqual(
       order.map((part) => shown.indexOf(part)).sort((a, b) => a - b),
@@ -104,9 +104,9 @@ describe('a worked answer', () => {
     for (const part of order) expect(shown).toContain(part);
   });
 
-  test('keeps its steps behind the button where there is one', () => {
-    expect(all(answer())).not.toContain('Bore area');
-    expect(all(answer({ actions: [] }))).toContain('**1. Bore area**');
+  test('keeps its steps and sources behind the button where there is one', () => {
+    expect(all(answer())).not.toMatch(/Bore area|Swamee/);
+    expect(all(answer({ actions: [] }))).toMatch(/\*\*1\. Bore area\*\*[\s\S]*-# Sources: Swamee and Jain 1976/);
   });
 
   test.each([
@@ -122,13 +122,14 @@ describe('a worked answer', () => {
         ],
       }),
       customId,
+      false,
     );
     expect(message!.components[0]).toMatchObject({ accent_color: colour });
   });
 
   test('two messages hold a middling working; no step is divided between them', () => {
     const steps = Array.from({ length: 40 }, (_, i) => step(i, 90));
-    const messages = discordMessages(answer({ actions: [], steps }), customId);
+    const messages = discordMessages(answer({ actions: [], steps }), customId, false);
     expect(messages).toHaveLength(2);
     for (const [i, { shown }] of steps.entries()) {
       const holding = messages.map(read).filter((text) => text.includes(`**${i + 1}. `));
@@ -142,7 +143,7 @@ describe('a worked answer', () => {
     ['a step that no message holds', [step(0, 4100)]],
   ])('%s go into a file with the whole reply; what must be seen stays', (_, steps) => {
     const whole = answer({ actions: [], steps, text: 'THE WHOLE REPLY' });
-    const messages = discordMessages(whole, customId);
+    const messages = discordMessages(whole, customId, false);
     expect(messages).toHaveLength(1);
     expect(messages[0]!.files).toEqual([{ name: 'drain-siphon.txt', text: 'THE WHOLE REPLY' }]);
     const shown = read(messages[0]!);
@@ -158,7 +159,7 @@ describe('a worked answer', () => {
   });
 
   test('shows a picture in a gallery with a description, and any other file as a file', () => {
-    const [message] = discordMessages(answer({ files: ['/tmp/x/head curve.png', 'plan.md'] }), customId);
+    const [message] = discordMessages(answer({ files: ['/tmp/x/head curve.png', 'plan.md'] }), customId, false);
     const { components } = message!.components[0] as unknown as { components: Component[] };
     expect(components.find(({ type }) => type === 12)?.items).toEqual([
       { media: { url: 'attachment://head-curve.png' }, description: 'This drain carries 3,800 L/h.' },
@@ -169,22 +170,40 @@ describe('a worked answer', () => {
 
 describe('short messages', () => {
   test('are plain content, steps and all', () => {
-    const [message] = discordMessages(reply({ kind: 'question', headline: 'Which pipe is it?' }), customId);
+    const [message] = discordMessages(reply({ kind: 'question', headline: 'Which pipe is it?' }), customId, false);
     expect(message).toMatchObject({ content: 'Which pipe is it?', components: [] });
     expect(all(reply({ steps: [step(1)] }))).toContain('**1. Step number 1**');
   });
 
-  test('a body of more than two messages goes into a file', () => {
-    const messages = discordMessages(
-      reply({ headline: 'Everything.', body: 'line of a list\n'.repeat(400), text: 'all' }),
-      customId,
-    );
-    expect(messages.map(({ files }) => files.length)).toEqual([1]);
-    expect(read(messages[0]!)).toBe('**Everything.**\n\n-# All of it is in notice.txt.');
+  test('become drawn ones when they are long, and go into a file beyond two messages', () => {
+    const listing = (lines: number) =>
+      discordMessages(
+        reply({ headline: 'All.', body: 'a line of a list\n'.repeat(lines), text: 'all' }),
+        customId,
+        false,
+      );
+    expect(listing(100).map(({ content }) => content !== undefined)).toEqual([true]);
+    expect(listing(300).map(({ content }) => content !== undefined)).toEqual([false, false]);
+    const [one, ...more] = listing(600);
+    expect(more).toEqual([]);
+    expect(one!.files).toEqual([{ name: 'notice.txt', text: 'all' }]);
+    expect(read(one!)).toBe('**All.**\n\n-# All of it is in notice.txt.');
+  });
+
+  test('a question in a club says how to answer it, and has a form for it', () => {
+    const question = reply({ kind: 'question', headline: 'Which pipe?', asks: ['pipe'], member: '77' });
+    const [message] = discordMessages(question, customId, true);
+    expect(read(message!)).toMatch(/^Which pipe\?\n\n-# Press Answer, reply to this message or mention me/);
+    expect(pressable(message!).map(({ label, custom_id }) => [label, custom_id])).toEqual([['Answer', 'v1:answer:77']]);
+    expect(all(question)).toBe('Which pipe?');
   });
 
   test('eleven files are two messages', () => {
-    const messages = discordMessages(reply({ files: Array.from({ length: 11 }, (_, i) => `${i}.txt`) }), customId);
+    const messages = discordMessages(
+      reply({ files: Array.from({ length: 11 }, (_, i) => `${i}.txt`) }),
+      customId,
+      false,
+    );
     expect(messages.map(({ files }) => files.length)).toEqual([10, 1]);
   });
 });
@@ -201,7 +220,7 @@ describe('buttons', () => {
     });
 
   test('stand in rows of five, each once, twenty at most', () => {
-    const [message] = discordMessages(choices(30), customId);
+    const [message] = discordMessages(choices(30), customId, false);
     expect(message!.components.map((row) => (row as { components: unknown[] }).components.length)).toEqual([
       5, 5, 5, 5,
     ]);
@@ -210,9 +229,9 @@ describe('buttons', () => {
 
   test('one that has no room in a custom id, or no row to refer to, is left out', () => {
     const long = reply({ actions: [{ verb: 'say', label: 'long', say: 'x'.repeat(100) }] });
-    expect(discordMessages(long, customId)[0]!.components).toEqual([]);
+    expect(discordMessages(long, customId, false)[0]!.components).toEqual([]);
     const { answerId: _, ...without } = answer();
-    expect(pressable(discordMessages(without, customId)[0]!)).toEqual([]);
+    expect(pressable(discordMessages(without, customId, false)[0]!)).toEqual([]);
   });
 
   test('a custom id reads back as what it was written from', () => {
@@ -222,6 +241,10 @@ describe('buttons', () => {
         answer: fc.string({ minLength: 1 }).filter((text) => !text.startsWith(':')),
       }),
       fc.record({ verb: fc.constant('say' as const), member: fc.stringMatching(/^\d{17,20}$/), say: fc.string() }),
+      fc.record({
+        verb: fc.constantFrom('answer' as const, 'answered' as const),
+        member: fc.stringMatching(/^\d{17,20}$/),
+      }),
     );
     fc.assert(
       fc.property(anyId, (id) => {

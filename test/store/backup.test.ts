@@ -3,6 +3,7 @@ import { once } from 'node:events';
 import { existsSync, linkSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
+import { setImmediate } from 'node:timers/promises';
 import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
 import { backup } from '../../src/store/backup.js';
@@ -105,6 +106,25 @@ describe('a backup', () => {
     await expect(backup(other, join(place, 'copy'))).rejects.toMatchObject({ code: 'corrupt' });
     writeFileSync(other, 'no database at all, but a text of some length'.repeat(100));
     await expect(backup(other, join(place, 'copy'))).rejects.toMatchObject({ code: 'corrupt' });
+  });
+
+  test('comes to an end even if something is written at every chance', async () => {
+    const place = folder();
+    const path = await withTank(place);
+    const writing = await store(path);
+    const [tank] = await writing.tanks('ada');
+    await writing.saveValues('ada', tank!.id, { 'sump.length': { text: 'x'.repeat(3_000_000) } }, MONDAY);
+    let done = false;
+    const ending = backup(path, join(place, 'copy.db')).then(() => {
+      done = true;
+    });
+    let writes = 0;
+    for (; !done && writes < 300; writes++) {
+      await writing.saveDialogue('ada', 'direct', String(writes));
+      await setImmediate();
+    }
+    expect(writes).toBeLessThan(300);
+    await ending;
   });
 
   test('taken while another process writes holds whole transactions up to one moment', async () => {

@@ -1,7 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { once } from 'node:events';
-import { writeFileSync } from 'node:fs';
+import { chmodSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { describe, expect, test } from 'vitest';
@@ -18,7 +18,7 @@ interface Export {
 
 const program = compiled();
 
-/** Runs a program with the store of argument 1 open as `store`; what it prints comes back line by line. */
+/** Runs a program that has the store of `path` open as `store`, and one argument more as `tank`. */
 function start(path: string, body: string, ...more: string[]): ChildProcess {
   const file = join(program.folder, `${randomUUID()}.mjs`);
   const lines = [
@@ -164,3 +164,18 @@ test('processes that meet at a new file all find it ready', async () => {
   expect(tanks.map((tank) => tank.name)).toEqual(['A', 'B', 'C', 'D']);
   expect(tanks.filter((tank) => tank.current)).toHaveLength(1);
 }, 60_000);
+
+test('a process that may not write a file leaves nothing beside it', async () => {
+  const place = folder();
+  const path = join(place, 'a.db');
+  await (await openStore(path)).close();
+  chmodSync(place, 0o777);
+  chmodSync(path, 0o444);
+  const body = `
+    await store.close();
+    if (process.getuid() === 0) process.setuid(65534);
+    const refusal = await openStore(tank).catch((error) => error.code);
+    process.exitCode = refusal === 'read-only' ? 0 : 1;`;
+  await finished(start(':memory:', body, path));
+  expect(readdirSync(place)).toEqual(['a.db']);
+});

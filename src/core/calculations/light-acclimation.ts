@@ -1,7 +1,7 @@
 import { type Condition, caution, list, quantity, result, step } from '../calculation.js';
 import { changeLightSlowly, shieldEyes } from '../cautions/light.js';
 import { calculation } from '../define.js';
-import { litHours, ppfd } from '../inputs/light.js';
+import { ppfd } from '../inputs/light.js';
 
 const whenKnown: Condition = { any: [{ given: 'week' }, { given: 'day' }] };
 
@@ -87,9 +87,13 @@ export const lightAcclimation = calculation({
       ask: 'What PPFD do you measure at the final setting?',
     }),
     hours_final: quantity('time', {
-      ...litHours,
       symbol: 'h_f',
       name: 'lit hours at the end',
+      words: ['hours', 'final hours', 'hours a day'],
+      range: [0, 24, 'h'],
+      usual: [3, 18, 'h'],
+      slips: [[24, 1e6, 'A day has 24 hours.']],
+      example: '9 h',
       needed: false,
       ask: 'How many hours a day will it be lit in the end?',
     }),

@@ -12,6 +12,8 @@ export const lightDayLength = calculation({
     'day length',
     'length of the day',
     'how long is the day',
+    'how long is day',
+    'how long are the days',
     'hours of daylight',
     'sunrise to sunset',
     'natural day',

@@ -51,7 +51,7 @@ export const lightEnergy = calculation({
       example: '150 W',
       profile: 'light.power',
     }),
-    hours_per_day: quantity('time', { ...litHours, symbol: 'h', name: 'hours a day' }),
+    hours_per_day: quantity('time', { ...litHours, symbol: 'h' }),
     price_per_kwh: quantity('energy price', {
       symbol: 'c',
       name: 'price of electricity',

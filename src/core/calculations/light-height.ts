@@ -1,5 +1,5 @@
 import { type Condition, caution, quantity, result, step } from '../calculation.js';
-import { changeLightSlowly, lampOverWater, letLampBreathe, shieldEyes } from '../cautions/light.js';
+import { changeLightSlowly, lampOverWater, shieldEyes } from '../cautions/light.js';
 import { calculation } from '../define.js';
 import { lampMove } from '../inputs/lamp-move.js';
 import { ppfd } from '../inputs/light.js';
@@ -142,7 +142,7 @@ export const lightHeight = calculation({
   cautions: [
     caution(
       'caution',
-      'Lowering a lamp is an increase: halving the distance can double to quadruple the light. Go down in small steps, over weeks.',
+      'Lowering a lamp is an increase: halving the distance can double to quadruple the light. Go down in small steps, over weeks; it also runs hotter there and catches more splash.',
       { any: ['d_2 < d_1', starting] },
     ),
     caution(
@@ -153,7 +153,6 @@ export const lightHeight = calculation({
       not: { given: 'panel_length' },
     }),
     changeLightSlowly,
-    letLampBreathe,
     lampOverWater,
     shieldEyes,
   ],

@@ -35,7 +35,7 @@ export const lightRefugium = calculation({
       ...litDay,
       symbol: 'h_d',
       name: 'lit hours of the display',
-      words: ['display', 'hours', 'for', 'lit', 'display hours'],
+      words: ['display', 'hours', 'lit', 'display hours'],
       ask: 'For how many hours is the display lit?',
     }),
     overlap_each_end: quantity('time', {
@@ -57,7 +57,7 @@ export const lightRefugium = calculation({
     refugium_hours: quantity('time', {
       symbol: 'h_r',
       name: 'hours wanted for the algae light',
-      words: ['refugium', 'fuge', 'algae', 'refugium for', 'wanted', 'algae light'],
+      words: ['refugium for', 'fuge for', 'algae', 'want', 'wanted', 'for the algae'],
       range: [4, 22, 'h'],
       slips: [
         [22, 24, 'A light that runs 24 hours needs no timer, and gives up the reverse effect.'],

@@ -49,6 +49,7 @@ export const lightSpread = calculation({
       name: 'depth below the surface',
       words: ['depth', 'down', 'deep', 'below the surface', 'under water'],
       range: [0, 2, 'm'],
+      usual: [5, 80, 'cm'],
       default: { value: 0, unit: 'm' },
       ask: 'At which depth below the surface?',
       example: '16 in or 40 cm',
@@ -63,7 +64,7 @@ export const lightSpread = calculation({
       example: '6 in or 15 cm',
       profile: 'light.panel_width',
     }),
-    length: quantity('length', { ...length, needed: false }),
+    length: quantity('length', { ...length, words: [...(length.words ?? []), 'tank'], needed: false }),
     width: quantity('length', { ...width, needed: false }),
     overlap: quantity('fraction', {
       symbol: 'o',

@@ -10,6 +10,8 @@ export const salinityUnits = calculation({
   question: 'How much is a salinity in grams per litre, or the other way round?',
   part: 'water',
   cues: [
+    'same as',
+    'g/l',
     'ppt in g/l',
     'ppt to g/l',
     'g/l in ppt',

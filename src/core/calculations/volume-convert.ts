@@ -20,6 +20,11 @@ export const volumeConvert = calculation({
     'to imperial',
     'to us gallons',
     'gallons in',
+    'how many uk gallons',
+    'how many us gallons',
+    'how many imperial gallons',
+    'uk gallons',
+    'imperial gallons',
   ],
   inputs: {
     volume: quantity('volume', {

@@ -41,7 +41,7 @@ export const volumeDisplacement = calculation({
     }),
     gross_volume: quantity('volume', {
       symbol: 'V_g',
-      name: 'water without rock and sand',
+      name: 'display water without rock and sand',
       words: ['gross', 'empty', 'display', 'tank', 'volume', 'holds', 'without rock'],
       range: [0.5, 50_000, 'L'],
       usual: [20, 4000, 'L'],

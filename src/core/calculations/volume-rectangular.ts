@@ -38,5 +38,9 @@ export const volumeRectangular = calculation({
   headline: [{ text: 'It holds {water_volume:both} of water.' }],
   cautions: [readAsInsideSizes, filledToTheRim, solidsTakeTheirShare, tradeSizes, fullTankIsHeavy],
   sources: ['geometry; US gallon 231 in³ and imperial gallon 4.54609 L exactly (NIST SP 811)'],
-  examples: ['how much water is in a 150x60x55 cm tank with 12 mm glass, water 4 cm below the rim'],
+  examples: [
+    'how much water is in a 150x60x55 cm tank with 12 mm glass, water 4 cm below the rim',
+    'how many gallons is a 48 x 24 x 20 in tank',
+    'volume of a 4 ft x 18 in x 2 ft tank, 10 mm glass',
+  ],
 });

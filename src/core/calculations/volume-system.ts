@@ -37,7 +37,7 @@ export const volumeSystem = calculation({
     glass_thickness: quantity('length', {
       ...glassThickness,
       needed: false,
-      default: { value: 0, unit: 'mm', when: bySize },
+      default: { value: 0, unit: 'mm', when: { any: [bySize, { given: 'sump_length' }] } },
     }),
     bottom_thickness: quantity('length', {
       ...bottomThickness,
@@ -57,6 +57,7 @@ export const volumeSystem = calculation({
       profile: 'display.water_volume',
     }),
     ...sumpInputs,
+    sump_glass_thickness: quantity('length', { ...sumpInputs.sump_glass_thickness, needed: false }),
     sump_volume: quantity('volume', {
       symbol: 'V_s',
       name: 'water in the sump while it runs',
@@ -130,7 +131,7 @@ export const volumeSystem = calculation({
     ),
     caution(
       'note',
-      'No glass thickness was given, so the display counts by inside sizes: tell me how thick the panes are.',
+      'No glass thickness was given, so the sizes count as inside sizes: tell me how thick the panes are.',
       't == 0',
     ),
     caution(

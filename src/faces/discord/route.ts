@@ -1,6 +1,7 @@
 import {
   type AutocompleteInteraction,
   type ButtonInteraction,
+  type APIModalInteractionResponseCallbackData as Form,
   type Interaction,
   MessageFlags,
   type ModalSubmitInteraction,
@@ -9,19 +10,20 @@ import {
 import type { Command } from '../../conversation/command.js';
 import type { Message } from '../../conversation/ports.js';
 import { MEASURE_COMMAND } from '../../render/command-json.js';
+import { unescaped } from '../../render/escape.js';
 import { LIMITS, lengthOf } from '../../render/limits.js';
 import { acknowledge } from './acknowledge.js';
 import { type Bot, failed, sentence } from './bot.js';
 import { readCustomId } from './custom-ids.js';
 import { logIncident } from './errors.js';
+import { answerForm, FIELD, saveForm } from './forms.js';
 import { commandPath, commandText, plainWords, speakerOf } from './heard.js';
-import { saveModal, TANK_FIELD } from './save-modal.js';
 import { deliver } from './send.js';
 
 const OLD_BUTTON =
   'That button is from an earlier time and no longer does anything. Ask again, and the new answer has fresh ones.';
 const NOT_YOURS =
-  'Those choices belong to the member who was asked. Ask for yourself with a slash command or by mentioning me.';
+  'That is for the member who was asked to answer. Ask for yourself with a slash command or by mentioning me.';
 
 /** Turns each kind of interaction into a message of the conversation, and its replies into the answer. */
 export async function onInteraction(bot: Bot, interaction: Interaction): Promise<void> {
@@ -44,7 +46,7 @@ async function answer(bot: Bot, interaction: RepliableInteraction, alone: boolea
     await bot.queue.run(speaker.id, async () => {
       const replies = await bot.brinewright.reply(speaker, message, bot.clock);
       if (replies.length === 0) await drop();
-      else await deliver(replies, send, bot.log);
+      else await deliver(replies, send, interaction.inGuild(), bot.log);
     });
   } catch (error) {
     const what = 'say' in message ? (message.say.split(' ')[0] ?? '') : Object.keys(message)[0]!;
@@ -66,7 +68,12 @@ async function pressed(bot: Bot, interaction: ButtonInteraction): Promise<void> 
   const id = readCustomId(interaction.customId);
   switch (id?.verb) {
     case 'save':
-      return openSaveModal(bot, interaction, id.answer);
+      return open(bot, interaction, saveForm(bot, speakerOf(interaction), id.answer));
+    case 'answer': {
+      if (id.member !== interaction.user.id) return tell(bot, interaction, NOT_YOURS);
+      const [question = ''] = interaction.message.content.split('\n');
+      return open(bot, interaction, answerForm(id.member, unescaped(question)));
+    }
     case 'working':
     case 'units':
       return answer(bot, interaction, interaction.inGuild(), { press: id.verb, answer: id.answer });
@@ -79,11 +86,12 @@ async function pressed(bot: Bot, interaction: ButtonInteraction): Promise<void> 
   }
 }
 
-async function openSaveModal(bot: Bot, interaction: ButtonInteraction, answerId: string): Promise<void> {
+/** A form must be the very first answer to a press. */
+async function open(bot: Bot, interaction: ButtonInteraction, form: Form | Promise<Form>): Promise<void> {
   try {
-    await interaction.showModal(await saveModal(bot, speakerOf(interaction), answerId));
+    await interaction.showModal(await form);
   } catch (error) {
-    await failed(bot, error, { what: 'save', elapsed: 0 }, (message) =>
+    await failed(bot, error, { what: 'a form', elapsed: 0 }, (message) =>
       interaction.reply({ content: message.content ?? '', flags: MessageFlags.Ephemeral }),
     );
   }
@@ -91,13 +99,15 @@ async function openSaveModal(bot: Bot, interaction: ButtonInteraction, answerId:
 
 async function submitted(bot: Bot, interaction: ModalSubmitInteraction): Promise<void> {
   const id = readCustomId(interaction.customId);
-  if (id?.verb !== 'save-to') return tell(bot, interaction, OLD_BUTTON);
-  const tank = interaction.fields.getTextInputValue(TANK_FIELD).trim();
-  return answer(bot, interaction, interaction.inGuild(), {
-    press: 'save',
-    answer: id.answer,
-    ...(tank ? { tank } : {}),
-  });
+  if (id?.verb !== 'save-to' && id?.verb !== 'answered') return tell(bot, interaction, OLD_BUTTON);
+  const text = interaction.fields.getTextInputValue(FIELD).trim();
+  if (id.verb === 'save-to')
+    return answer(bot, interaction, interaction.inGuild(), {
+      press: 'save',
+      answer: id.answer,
+      ...(text ? { tank: text } : {}),
+    });
+  return answer(bot, interaction, interaction.message?.flags.has(MessageFlags.Ephemeral) ?? false, { say: text });
 }
 
 async function suggest({ brinewright, log }: Bot, interaction: AutocompleteInteraction): Promise<void> {

@@ -20,11 +20,12 @@ export const attached = ({ content, components, flags, files }: DiscordMessage) 
 export async function deliver(
   replies: readonly Reply[],
   send: (message: DiscordMessage) => Promise<unknown>,
+  inClub: boolean,
   log: Logger,
 ): Promise<void> {
   for (const reply of replies) {
     try {
-      for (const message of discordMessages(reply, customId)) await send(message);
+      for (const message of discordMessages(reply, customId, inClub)) await send(message);
     } catch (error) {
       if (troubleOf(error) !== 'refused') throw error;
       log.error(

@@ -25,7 +25,7 @@ export async function onMessage(bot: Bot, message: Message): Promise<void> {
     await bot.queue.run(speaker.id, async () => {
       const replies = await bot.brinewright.reply(speaker, { say: plainWords(message.content) }, bot.clock);
       clearTimeout(typing);
-      if (direct) await deliver(replies, answering(message, false), bot.log);
+      if (direct) await deliver(replies, answering(message, false), false, bot.log);
       else await deliverInClub(bot, message, replies);
     });
   } catch (error) {
@@ -62,7 +62,7 @@ async function deliverInClub(bot: Bot, message: Message, replies: readonly Reply
   const lacking = lackingOf(message, may);
   if (lacking.length === 0) {
     try {
-      await deliver(replies, publicly, bot.log);
+      await deliver(replies, publicly, true, bot.log);
       return;
     } catch (error) {
       if (troubleOf(error) !== 'forbidden') throw error;
@@ -96,7 +96,7 @@ async function deliverDirectly(
 ): Promise<boolean> {
   try {
     if (before) await author.send(attached(before));
-    await deliver(replies, (answer) => author.send(attached(answer)), bot.log);
+    await deliver(replies, (answer) => author.send(attached(answer)), false, bot.log);
     return true;
   } catch (error) {
     if (troubleOf(error) !== 'closed') throw error;
