@@ -1,6 +1,6 @@
-import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { StoreProblem } from './conversation/ports.js';
+import { databasePath } from './database-path.js';
 import { BackupRefused, backup } from './store/backup.js';
 
 const USAGE = 'Say where to: npm run backup -- TARGET [--force]';
@@ -8,8 +8,7 @@ const USAGE_ERROR = 2;
 
 /** @returns the exit code */
 async function main(): Promise<number> {
-  if (existsSync('.env')) process.loadEnvFile('.env');
-  const from = process.env.DATABASE || './brinewright.db';
+  const from = databasePath();
   const asked = readArguments();
   if (!asked) {
     console.error(USAGE);

@@ -19,12 +19,12 @@ async function main(): Promise<void> {
 }
 
 async function bot(config: Config, discord: NonNullable<Config['discord']>): Promise<number> {
-  const [{ runDiscord }, { pino }, { brinewright, store }] = await Promise.all([
+  const [{ runDiscord }, { createLog }, { brinewright, store }] = await Promise.all([
     import('./faces/discord/start.js'),
-    import('pino'),
+    import('./log.js'),
     compose(config.database, mkdtempSync(join(tmpdir(), 'brinewright-'))),
   ]);
-  const log = pino({ level: config.logLevel, redact: ['token', '*.token'] }, pino.destination(2));
+  const log = createLog(config.logLevel);
   const clock = { now: () => new Date() };
   const status = await runDiscord({
     ...discord,

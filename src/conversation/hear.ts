@@ -1,6 +1,8 @@
 import { questionFor } from '../core/answer.js';
 import type { Calculation, Input, QuantityInput } from '../core/calculation.js';
 import { profileInputs } from '../core/profile.js';
+import { clockText } from '../core/quantity/clock-text.js';
+import { withArticle } from '../core/quantity/number.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import type { Given } from '../core/run.js';
@@ -8,7 +10,6 @@ import type { Preferences } from '../core/show-value.js';
 import type { Mention } from '../language/measurements.js';
 import { readingChoices, readValue } from '../language/read-value.js';
 import { exampleOf } from '../language/readings.js';
-import type { Doubt } from '../language/roles.js';
 import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
 import { calculationList, calculationNamed } from './catalogue.js';
@@ -26,6 +27,8 @@ export const LONGEST_MESSAGE = 4000;
 /** How far the best topic must lead when another topic's question is open. */
 const CLEAR_CHANGE = 2.4;
 
+/** From here on a message that asks nothing is a question of its topic all the same: "heater for 90 gal". */
+const STRONG = 2.2;
 /** Numbers in a message that may still change the last question without saying so. */
 const MOST_CHANGED = 2;
 /** Words in a message that may still be the answer to a question. */
@@ -35,7 +38,7 @@ const CHANGES =
   /^(?:and |but |or |ok,? |so )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|no,?\s|nope,?\s|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try )/;
 const CORRECTS = /^(?:no|nope|actually|sorry|i meant|i mean|oops|correction|wait)\b/;
 const ASKS =
-  /\?|^(?:how|what|which|why|when|where|is|are|does|do|can|could|will|would|should|calculate|work out|find|figure)\b|,\s*(?:what|is|does|how|can|will)\b|\bhow (?:much|many|long|big|far|high|often|fast)\b/;
+  /\?|^(?:how|what|which|why|when|where|is|are|does|do|can|could|will|would|should|calculate|work out|find|figure)\b|,\s*(?:what|is|does|how|can|will|when)\b|\bhow (?:much|many|long|big|far|high|often|fast)\b/;
 const STATES =
   /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank)/;
 
@@ -87,7 +90,8 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const changed = await change(turn, open, heard);
     if (changed) return changed;
   }
-  if (STATES.test(heard.text) && !ASKS.test(heard.text) && heard.mentions.length > 0) {
+  const weak = best === undefined || best.score < STRONG;
+  if ((STATES.test(heard.text) || weak) && !ASKS.test(heard.text) && heard.mentions.length > 0) {
     const stated = await state(
       turn,
       heard,
@@ -179,11 +183,12 @@ async function answerAsked(turn: Turn, open: Calculation, asked: string, heard: 
   const hints = hintsFor(turn, heard.said);
   const understood = remember(turn, await understand(heard, open.inputs, hints, asked));
   const preferences = preferencesFor(turn, heard.said);
-  if (understood.doubts.length > 0) return [askWhich(turn, open, over(turn, understood.given), understood.doubts)];
+  const unclear = askWhich(turn, open, over(turn, understood.given), understood);
+  if (unclear) return [unclear];
   if (saysAnything(understood)) return [await work(turn, open, over(turn, understood.given), preferences)];
   const read = await readValue(input, heard.original, hints);
   if ('value' in read) return [await work(turn, open, over(turn, { [asked]: read.value }), preferences)];
-  if ('problem' in read && (heard.mentions.length > 0 || heard.words.list.length <= 4)) {
+  if ('problem' in read && heard.words.list.length <= LONGEST_ANSWER) {
     return [
       makeReply(turn.speaker, 'question', read.problem, {
         calculation: open.id,
@@ -206,7 +211,8 @@ async function change(turn: Turn, open: Calculation, heard: Heard): Promise<Repl
   const understood = remember(turn, await understand(heard, open.inputs, hintsFor(turn, heard.said)));
   const preferences = preferencesFor(turn, heard.said);
   if (!saysAnything(understood)) return CORRECTS.test(heard.text) ? state(turn, heard, []) : undefined;
-  if (understood.doubts.length > 0) return [askWhich(turn, open, over(turn, understood.given), understood.doubts)];
+  const unclear = askWhich(turn, open, over(turn, understood.given), understood);
+  if (unclear) return [unclear];
   const replies = [await work(turn, open, over(turn, understood.given), preferences)];
   const corrected = CORRECTS.test(heard.text)
     ? await correctTank(turn, open, understood.given, preferences)
@@ -244,12 +250,14 @@ async function state(turn: Turn, heard: Heard, why: string[], topic?: Calculatio
   if (topic) {
     const asQuestion = await understand(heard, topic.inputs, hintsFor(turn, heard.said));
     const fewerLeft = asQuestion.assignment.unused.length < understood.assignment.unused.length;
-    const moreUsed = Object.keys(asQuestion.given).length > Object.keys(understood.given).length;
+    const more = Object.keys(asQuestion.given).length - Object.keys(understood.given).length;
+    const moreUsed = STATES.test(heard.text) ? more > 0 : more >= 0;
     if (fewerLeft || moreUsed) return undefined;
   }
   why.push('it tells something about the tank', ...understood.why);
   const [mismatch] = understood.assignment.mismatches;
   if (mismatch && Object.keys(understood.given).length === 0) return [misfit(turn, heard, mismatch, profileInputs)];
+  if (Object.keys(understood.given).length === 0 && understood.doubts.length === 0) return undefined;
   const preferences = preferencesFor(turn, heard.said);
   const name = tankNamed(heard.text, turn.tanks);
   if (understood.doubts.length > 0) {
@@ -286,26 +294,41 @@ async function question(turn: Turn, heard: Heard, topics: readonly TopicScore[])
   const goesOn = turn.dialogue.asked !== undefined || !saysAnything(understood) || CHANGES.test(heard.text);
   const sameTopic = turn.dialogue.topic === calculation.id && goesOn;
   const given = sameTopic ? over(turn, understood.given) : understood.given;
-  if (understood.doubts.length > 0) return [askWhich(turn, calculation, given, understood.doubts)];
+  const unclear = askWhich(turn, calculation, given, understood);
+  if (unclear) return [unclear];
   delete turn.dialogue.stated;
   return [await work(turn, calculation, given, preferences)];
 }
 
-/** Two readings that both fit are asked about. */
-function askWhich(turn: Turn, calculation: Calculation, given: Given, doubts: readonly Doubt[]): Reply {
+/** Two readings that both fit are asked about: of a number, or of clock words. @returns undefined when nothing is unclear */
+function askWhich(
+  turn: Turn,
+  calculation: Calculation,
+  given: Given,
+  { doubts, windows }: Understood,
+): Reply | undefined {
   const { dialogue } = turn;
+  const [first] = doubts;
+  if (!first && windows.length === 0) return undefined;
   dialogue.topic = calculation.id;
   dialogue.given = asEarlier(given);
+  if (!first) {
+    dialogue.asked = Object.keys(calculation.inputs).find((id) => calculation.inputs[id]!.kind === 'clock')!;
+    const choices = windows.map(({ on, off }) => `${clockText(on)} to ${clockText(off)}`).join(' or ');
+    return makeReply(turn.speaker, 'question', `Which hours do you mean: ${choices}?`, {
+      calculation: calculation.id,
+      asks: ['light_window'],
+    });
+  }
   dialogue.doubts = doubts.map(({ id, readings }) => ({
     id,
     readings: readings.map(({ si, unit }) => ({ si, unit: unit.id })),
   }));
-  const [first] = doubts;
   const what =
     doubts.length > 1
       ? `are the sizes ${doubts.map(({ mention }) => mention.value).join(' x ')}`
-      : `is the ${calculation.inputs[first!.id]!.name}`;
-  return makeReply(turn.speaker, 'question', `In which unit ${what}: ${readingChoices(first!.readings)}?`, {
+      : `is the ${calculation.inputs[first.id]!.name}`;
+  return makeReply(turn.speaker, 'question', `In which unit ${what}: ${readingChoices(first.readings)}?`, {
     calculation: calculation.id,
     asks: doubts.map(({ id }) => id),
   });
@@ -344,7 +367,7 @@ function misfit(
   return makeReply(
     turn.speaker,
     'refusal',
-    `I read “${said}” as a ${mention.units[0]!.quantities[0]}, but the ${input.name} is a ${input.quantity}: ${exampleOf(input)} would be right.`,
+    `I read “${said}” as ${withArticle(mention.units[0]!.quantities[0]!)}, but the ${input.name} is ${withArticle(input.quantity)}: ${exampleOf(input)} would be right.`,
     { body: 'Nothing was changed.' },
   );
 }

@@ -1,5 +1,6 @@
 import { quantityTable } from '../../data/quantities.js';
 import type { Calculation, Input } from '../core/calculation.js';
+import { withArticle } from '../core/quantity/number.js';
 import { isUnit, toSI, type UnitRow, unitNamed } from '../core/quantity/units.js';
 import type { Given, GivenValue } from '../core/run.js';
 import { unitsNamed } from '../language/unit-words.js';
@@ -76,7 +77,7 @@ function numberOf(input: Input & { kind: 'quantity' }, value: number, unit: unkn
   if (difference) return { si: value * row.factor, unit: `${row.id}_difference`, from: 'message' };
   if (!row.quantities.includes(input.quantity) && !plainKinds) {
     return {
-      problem: `The ${input.name} is a ${input.quantity}; ${row.shown || row.id} is a unit of ${row.quantities[0]}. ${quantityTable[input.quantity].example} would be right.`,
+      problem: `The ${input.name} is ${withArticle(input.quantity)}; ${row.shown || row.id} is a unit of ${row.quantities[0]}. ${quantityTable[input.quantity].example} would be right.`,
     };
   }
   return { si: toSI(value, row), unit: row.id, from: 'message' };

@@ -1,5 +1,6 @@
 import { quantityTable } from '../../data/quantities.js';
 import type { Calculation, Input } from '../core/calculation.js';
+import type { ClockWindow } from '../core/models/clock-window.js';
 import type { UnitRow } from '../core/quantity/units.js';
 import { fromSI, toSI } from '../core/quantity/units.js';
 import type { ReadMeasurement } from '../core/reply.js';
@@ -37,6 +38,8 @@ export interface Understood {
   readonly doubts: readonly Doubt[];
   readonly assignment: Assignment;
   readonly why: readonly string[];
+  /** Stretches of the day of which the member must choose one. */
+  readonly windows: readonly ClockWindow[];
   /** Values whose unit was guessed, to be said in the reply. */
   readonly guessed: readonly string[];
 }
@@ -59,7 +62,8 @@ export async function understand(
     ({ units }) => !chosen || units.length > 0,
   );
   const assignment = assignRoles(inputs, free, heard.words, heard.text, hints, asked, strict);
-  const texts = [...lookups, ...clocks.roles, ...choices, ...dates];
+  const windows = clocks.windows ?? [];
+  const texts = [...lookups, ...(windows.length > 0 ? [] : clocks.roles), ...choices, ...dates];
   const given: Given = {
     ...Object.fromEntries(assignment.roles.map(({ id, reading }) => [id, givenFrom(reading)])),
     ...clocks.given,
@@ -72,7 +76,7 @@ export async function understand(
     ...assignment.why,
     ...texts.map(({ id, text }) => `“${text}” is taken as the ${inputs[id]!.name}: it names one`),
   ];
-  return { given, doubts: assignment.doubts, assignment, why, guessed };
+  return { given, doubts: assignment.doubts, windows, assignment, why, guessed };
 }
 
 async function datesIn(inputs: Readonly<Record<string, Input>>, text: string): Promise<TextRole[]> {
@@ -112,7 +116,7 @@ export function explainMeasurements(heard: Heard, understood?: Understood): Read
 }
 
 /** Inputs of a calculation that a message spoke of, whether or not it gave a number. */
-export const saysAnything = ({ given, doubts }: Understood): boolean =>
-  Object.keys(given).length > 0 || doubts.length > 0;
+export const saysAnything = ({ given, doubts, windows }: Understood): boolean =>
+  Object.keys(given).length > 0 || doubts.length > 0 || windows.length > 0;
 
 export const inputsOf = (calculation: Calculation): Readonly<Record<string, Input>> => calculation.inputs;

@@ -1,4 +1,5 @@
 import type { Input } from '../core/calculation.js';
+import { type ClockWindow, lightWindow } from '../core/models/clock-window.js';
 import { clockText, readClock } from '../core/quantity/clock-text.js';
 import type { Given } from '../core/run.js';
 import type { TextRole } from './choices.js';
@@ -10,63 +11,42 @@ const WINDOW = new RegExp(
   `(?:from\\s+|between\\s+)?(${TIME}|\\d{1,2})\\s*(?:-|to|until|till|and)\\s*(${TIME}|\\d{1,2})(?![\\d.:"'%]|\\s*(?:cm|mm|in|ft|l|g|w|h|k|hours?|%|mol|gal|par|ppfd|weeks?|days?|lb|kg|m)(?![a-z]))`,
 );
 const SINGLE = new RegExp(`(?:at|from|on at|starting(?: at)?|start(?:s)?(?: at)?|on)\\s+(${TIME})|(${TIME})`);
-const DAY_HOURS = 24;
 
-/**
- * Clock times of a message for inputs that are times of day. A window, "10 to 8", fills a start and its hours, or a start and
- * an end; both half-days are tried and only a window of 4 to 16 hours that begins between 7:00 and 18:00 is taken as said.
- */
-export function clockRoles(
-  inputs: Readonly<Record<string, Input>>,
-  text: string,
-  words: Words,
-): { roles: TextRole[]; given: Given } {
+/** What the clock words of a message give, or the stretches of the day of which one must be chosen. */
+export interface ClockReading {
+  readonly roles: readonly TextRole[];
+  readonly given: Given;
+  readonly windows?: readonly ClockWindow[];
+}
+
+const NOTHING: ClockReading = { roles: [], given: {} };
+
+/** Clock times of a message for inputs that are times of day. A window, "10 to 8", fills a start and its hours, or a start and an end. */
+export function clockRoles(inputs: Readonly<Record<string, Input>>, text: string, words: Words): ClockReading {
   const clockIds = Object.keys(inputs).filter((id) => inputs[id]!.kind === 'clock');
-  if (clockIds.length === 0) return { roles: [], given: {} };
+  if (clockIds.length === 0) return NOTHING;
   const window = text.match(WINDOW);
-  const hours = window && windowHours(window[1]!, window[2]!);
-  if (window && hours)
-    return windowRoles(clockIds, inputs, words, hours, { start: window.index!, end: window.index! + window[0].length });
+  const read = window && lightWindow(window[1]!, window[2]!);
+  if (window && read && read.kind !== 'none') {
+    const place = { start: window.index!, end: window.index! + window[0].length };
+    if (read.kind === 'window') return windowRoles(clockIds, inputs, words, read, place);
+    return { roles: [{ id: clockIds[0]!, text: '', ...place }], given: {}, windows: read.windows };
+  }
   const single = text.match(SINGLE);
   const time = single?.[1] ?? single?.[2];
-  if (!single || time === undefined || readClock(time) === undefined) return { roles: [], given: {} };
+  if (!single || time === undefined || readClock(time) === undefined) return NOTHING;
   const start = single.index!;
   return { roles: [{ id: clockIds[0]!, text: time.trim(), start, end: start + single[0].length }], given: {} };
-}
-
-interface Hours {
-  readonly on: number;
-  readonly hours: number;
-}
-
-const OPEN = /^\d{1,2}$/;
-
-/** The one way to read two clock words as a lit day, or undefined when there are several. */
-export function windowHours(from: string, to: string): Hours | undefined {
-  const halves = (text: string): number[] => {
-    const read = readClock(text);
-    if (read === undefined) return [];
-    const open = OPEN.test(text.trim()) && Number(text) >= 1 && Number(text) <= 12;
-    return open ? [read % 43_200, (read % 43_200) + 43_200] : [read];
-  };
-  const openStart = OPEN.test(from.trim()) && Number(from) >= 1 && Number(from) <= 12;
-  const pairs = halves(from).flatMap((on) =>
-    halves(to).map((off) => ({ on, hours: ((off - on) / 3600 + DAY_HOURS) % DAY_HOURS })),
-  );
-  const fitting = pairs.filter(
-    ({ on, hours }) => hours >= 4 && hours <= 16 && (!openStart || (on >= 7 * 3600 && on < 18 * 3600)),
-  );
-  return fitting.length === 1 ? fitting[0] : undefined;
 }
 
 function windowRoles(
   clockIds: readonly string[],
   inputs: Readonly<Record<string, Input>>,
   words: Words,
-  { on, hours }: Hours,
+  { on, off: end, hours }: ClockWindow,
   place: { start: number; end: number },
-): { roles: TextRole[]; given: Given } {
-  const off = clockText((on + hours * 3600) % 86_400);
+): ClockReading {
+  const off = clockText(end);
   const pair = clockIds.filter((id) => /_(?:from|to)$/.test(id));
   const viewing = ['view', 'see', 'watch', 'viewing'].some((word) => holdsPhrase(words, word));
   if (viewing && pair.length === 2) {
@@ -80,6 +60,6 @@ function windowRoles(
   }
   const start = clockIds.find((id) => id.endsWith('_on')) ?? clockIds[0]!;
   const length = Object.keys(inputs).find((id) => id === start.replace(/_on$/, '_hours'));
-  const given: Given = length === undefined ? {} : { [length]: { si: hours * 3600, unit: 'h', from: 'message' } };
+  const given: Given = length === undefined ? {} : { [length]: { si: hours, unit: 'h', from: 'message' } };
   return { roles: [{ id: start, text: clockText(on), ...place }], given };
 }

@@ -1,6 +1,6 @@
 import type { Input } from '../core/calculation.js';
 import { readClock } from '../core/quantity/clock-text.js';
-import { forReading, withFigures } from '../core/quantity/number.js';
+import { forReading, withArticle, withFigures } from '../core/quantity/number.js';
 import type { GivenValue } from '../core/run.js';
 import { optionMeant } from './choices.js';
 import { wordsOf } from './cues.js';
@@ -36,7 +36,7 @@ export async function readValue(input: Input, text: string, hints: UnitHints): P
     const [first] = mentions;
     if (first?.units[0]) {
       return {
-        problem: `I read “${text.trim()}” as a ${first.units[0].quantities[0]}, but the ${input.name} is a ${input.quantity}: ${exampleOf(input)} would be right.`,
+        problem: `I read “${text.trim()}” as ${withArticle(first.units[0].quantities[0]!)}, but the ${input.name} is ${withArticle(input.quantity)}: ${exampleOf(input)} would be right.`,
       };
     }
     return {

@@ -230,9 +230,9 @@ function mismatchOf(
   return fitting || wrong === undefined ? [] : [{ id: wrong, mention }];
 }
 
-/** Nearly everything about a tank is a length: in a statement one must be near its name. */
-const leastNear = (input: Input): number =>
-  isQuantity(input) && (input.quantity === 'length' || input.quantity === 'area') ? NEAR / 2 : 0;
+/** Much about a tank is a length, an area, a share or a time: in a statement one must be near its name. */
+const COMMON: readonly string[] = ['length', 'area', 'fraction', 'time'];
+const leastNear = (input: Input): number => (isQuantity(input) && COMMON.includes(input.quantity) ? NEAR / 2 : 0);
 
 /** It would be asked for if it were not given. */
 const isWanted = (input: QuantityInput): boolean => input.default === undefined && input.needed === undefined;

@@ -43,7 +43,7 @@ function smallDisk(): string | undefined {
   } catch {
     return undefined;
   }
-  onTestFinished(() => void execFileSync('umount', [place]));
+  onTestFinished(() => void execFileSync('umount', ['--lazy', place]));
   return place;
 }
 

@@ -9,6 +9,7 @@ export const volumeSump = calculation({
   question: 'How much water runs in the sump, and how much more can it take?',
   part: 'tank',
   cues: [
+    'how much water',
     'sump',
     'sump volume',
     'sump hold',

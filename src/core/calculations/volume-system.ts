@@ -15,6 +15,7 @@ export const volumeSystem = calculation({
   question: 'How much water is really in the system: display, sump and pipes, less rock and sand?',
   part: 'tank',
   cues: [
+    'how much water',
     'system volume',
     'whole system',
     'total volume',

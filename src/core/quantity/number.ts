@@ -20,6 +20,9 @@ export function forReading(digits: string): string {
   return `${digits.startsWith('-') ? '−' : ''}${marked}${decimals === undefined ? '' : `.${decimals}`}`;
 }
 
+/** "a length", "an area". */
+export const withArticle = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
+
 /** Rounded to significant figures, as a number. */
 export const roundedTo = (value: number, figures: number): number =>
   Number.isFinite(value) ? Number(value.toPrecision(figures)) : value;
