@@ -1,4 +1,4 @@
-import { type Message, textOf, type User } from './api.js';
+import type { Message, User } from './api.js';
 import { CHANNEL_TYPE, type Channel, type Club, EVERYTHING, type World } from './world.js';
 
 type Json = Record<string, unknown>;
@@ -114,7 +114,7 @@ export function messageJson(message: Message, world: World): Json {
     flags,
     mentions: mentions.map(userJson),
     mention_roles: [],
-    mention_everyone: /@(everyone|here)\b/.test(textOf(message)),
+    mention_everyone: message.pings.includes('everyone'),
     timestamp: at,
     edited_timestamp: message.edits > 0 ? new Date().toISOString() : null,
     tts: false,

@@ -109,13 +109,17 @@ test('told to stop, it finishes the answer that has begun and takes no other', a
   });
   await face.stop();
   const { send, source } = signals();
-  const ended = runDiscord(settings, source);
+  let over = false;
+  const ended = runDiscord(settings, source).finally(() => {
+    over = true;
+  });
   await discord.until(() => discord.gateway.identified === 2, 'login');
   const begun = discord.slash(siphon);
   await discord.until(() => heard.length === 1, 'the command');
   send('SIGTERM');
   discord.post({ member: 'bo', text: `<@${discord.applicationId}> too late` });
   await discord.quiet();
+  expect(over).toBe(false);
   slow.open();
   expect(textOf((await begun).original!)).toBe('**Noted.**');
   expect(await ended).toBe(0);

@@ -1,13 +1,13 @@
 import { readdirSync, writeFileSync } from 'node:fs';
 
-/** Writes the files that follow from others: the list of calculations, and the list of commands. */
-function writeIndex(folder: string, list: string, suffixes: readonly string[]): void {
+/** Writes the list of a folder's modules; `heater-size.ts` exports `heaterSize` and the suffix. */
+function writeIndex(folder: string, list: string, suffix: string): void {
   const files = readdirSync(folder)
     .filter((file) => file.endsWith('.ts') && file !== 'index.ts')
     .map((file) => file.slice(0, -3))
     .sort();
   const camel = (file: string) => file.replace(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
-  const names = files.map((file) => camel(file) + (suffixes[0] ?? ''));
+  const names = files.map((file) => camel(file) + suffix);
   const imports = files.map((file, i) => `import { ${names[i]} } from './${file}.js';`);
   const lines = [
     '// Written by `npm run gen`.',
@@ -21,5 +21,8 @@ function writeIndex(folder: string, list: string, suffixes: readonly string[]): 
   writeFileSync(`${folder}/index.ts`, lines.join('\n'));
 }
 
-writeIndex('src/core/calculations', 'calculations', []);
-writeIndex('commands', 'commands', ['Command']);
+/** Writes the files that follow from others: the list of calculations, and the list of commands. */
+export function writeIndexes(): void {
+  writeIndex('src/core/calculations', 'calculations', '');
+  writeIndex('commands', 'commands', 'Command');
+}
