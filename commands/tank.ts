@@ -178,7 +178,10 @@ export const tankCommand: Command = {
             ),
           ];
         await turn.store.removeTank(turn.speaker.id, tank.id);
-        return [notice(turn.speaker, `Deleted “${tank.name}” and its numbers.`, { private: true })];
+        const next = tank.current ? turn.tanks.find(({ id }) => id !== tank.id) : undefined;
+        if (next) await turn.store.useTank(turn.speaker.id, next.id);
+        const now = next ? ` “${next.name}” is the current tank now.` : '';
+        return [notice(turn.speaker, `Deleted “${tank.name}” and its numbers.${now}`, { private: true })];
       },
     },
   ],

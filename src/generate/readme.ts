@@ -1,8 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import { compose } from '../compose.js';
-import { commandList } from '../compose.js';
+import { commandList, compose } from '../compose.js';
 import { calculationList, calculationNamed } from '../conversation/catalogue.js';
 import type { Reply } from '../core/reply.js';
+import { listedResults } from '../render/text.js';
 
 const README = 'README.md';
 
@@ -22,7 +22,9 @@ const CLOCK = { now: () => new Date('2027-03-01T19:00:00-05:00') };
 
 /** What stands before the working: the bottom line, what comes with it, and the results. */
 const short = ({ headline, body, results }: Reply): string =>
-  [headline, body, ...results.map(({ name, shown }) => `  ${name}: ${shown}`)].filter(Boolean).join('\n');
+  [headline, body, ...listedResults({ results }).map(({ name, shown }) => `  ${name}: ${shown}`)]
+    .filter(Boolean)
+    .join('\n');
 
 /** Says the lines that begin with `> ` again and writes what comes back: the short form, or the whole text. */
 async function replayed(block: string, whole: boolean): Promise<string> {
@@ -39,13 +41,15 @@ async function replayed(block: string, whole: boolean): Promise<string> {
 
 const cell = (text: string): string => text.replace(/\|/g, '\\|');
 
-/** Every calculation: its command, the question it answers, and where its formulas come from. */
+/** Every calculation: its command, the question it answers, and a way to ask it. */
 function calculationTable(): string {
   const rows = commandList.flatMap(({ calculations = [] }) =>
-    calculations.flatMap((id) => calculationNamed(id) ?? []).map(({ slash, question, sources }) => `| \`/${slash}\` | ${cell(question)} | ${cell(sources.join('; '))} |`),
+    calculations
+      .flatMap((id) => calculationNamed(id) ?? [])
+      .map(({ slash, question, examples }) => `| \`/${slash}\` | ${cell(question)} | ${cell(examples[0]!)} |`),
   );
   if (rows.length !== calculationList.length) throw new Error('a calculation stands in no command');
-  return ['| command | question | sources |', '| --- | --- | --- |', ...rows].join('\n');
+  return ['| command | question | for example |', '| --- | --- | --- |', ...rows].join('\n');
 }
 
 /** Writes the parts of README that follow from the program. */

@@ -1,25 +1,17 @@
 /** What Discord takes, in characters (code points after trimming) or pieces. */
 export const LIMITS = {
   content: 2000,
-  components: 40,
   componentText: 4000,
-  rows: 5,
   buttonsInRow: 5,
   buttonLabel: 80,
   customId: 100,
   files: 10,
   altText: 1024,
-  modalTitle: 45,
-  modalLabel: 45,
   modalDescription: 100,
-  modalPlaceholder: 100,
   choices: 25,
   choiceName: 100,
   choiceValue: 100,
-  options: 25,
-  name: 32,
   description: 100,
-  commands: 100,
   commandText: 8000,
 } as const;
 

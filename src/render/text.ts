@@ -31,8 +31,15 @@ export function replyText(reply: Unworded): string {
   return blocks.filter((block) => block !== undefined && block !== '').join('\n\n');
 }
 
+/** Results to list; the ends of a range that stands behind its result already are left out. */
+export const listedResults = ({ results }: Pick<Reply, 'results'>): Reply['results'] =>
+  results.filter(({ id }) => {
+    const main = results.find((other) => other.id === id.replace(/_(?:low|high)$/, ''));
+    return !main || main.id === id || main.low === undefined;
+  });
+
 export const resultLines = (reply: Unworded): string[] =>
-  reply.results.map(({ name, shown }) => `${capital(name)}: ${shown}`);
+  listedResults(reply).map(({ name, shown }) => `${capital(name)}: ${shown}`);
 
 export const cautionLines = (reply: Unworded): string[] => {
   const order = { stop: 0, caution: 1, note: 2 };

@@ -11,7 +11,7 @@ const isEmpty = (value: Json): boolean =>
   value === null || value === false || value === '' || (Array.isArray(value) && value.length === 0);
 
 /** A command without what Discord adds to it, so that the one sent and the one kept compare. */
-export function tidied(value: Json): Json {
+function tidied(value: Json): Json {
   if (Array.isArray(value)) return value.map(tidied);
   if (typeof value !== 'object' || value === null) return value;
   const entries = Object.entries(value)
