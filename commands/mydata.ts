@@ -18,7 +18,7 @@ export const mydataCommand: Command = {
         );
         return [
           notice(turn.speaker, 'This is all that is kept about you.', {
-            body: [...counts, `The whole of it is in ${path}`].join('\n'),
+            body: counts.join('\n'),
             files: [path],
             private: true,
           }),

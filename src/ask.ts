@@ -1,5 +1,6 @@
 import { StoreProblem } from './conversation/ports.js';
 import { ask, readArguments, UsageError } from './faces/ask.js';
+import { keepIn } from './keep-file.js';
 
 async function main(): Promise<void> {
   const options = readArguments(process.argv.slice(2));
@@ -11,7 +12,7 @@ async function main(): Promise<void> {
     async brinewright() {
       const { compose } = await import('./compose.js');
       const { databasePath } = await import('./database-path.js');
-      const composed = await compose(options.data ?? databasePath(), '.');
+      const composed = await compose(options.data ?? databasePath(), keepIn('.'));
       close = () => composed.store.close();
       return composed.brinewright;
     },

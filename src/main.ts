@@ -1,12 +1,11 @@
-import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { commandList, compose } from './compose.js';
 import { type Config, ConfigProblem, loadEnvFile, readConfig } from './config.js';
 import { calculationList } from './conversation/catalogue.js';
 import { StoreProblem } from './conversation/ports.js';
 import { subcommandNames } from './conversation/slash.js';
 import { terminalChat } from './faces/terminal.js';
+import { keepIn, keepUntilSent } from './keep-file.js';
 
 const HISTORY_FILE = '.brinewright_history';
 const HISTORY_KEPT = 500;
@@ -22,7 +21,7 @@ async function bot(config: Config, discord: NonNullable<Config['discord']>): Pro
   const [{ runDiscord }, { createLog }, { brinewright, store }] = await Promise.all([
     import('./faces/discord/start.js'),
     import('./log.js'),
-    compose(config.database, mkdtempSync(join(tmpdir(), 'brinewright-'))),
+    compose(config.database, keepUntilSent),
   ]);
   const log = createLog(config.logLevel);
   const clock = { now: () => new Date() };
@@ -39,7 +38,7 @@ async function bot(config: Config, discord: NonNullable<Config['discord']>): Pro
 }
 
 async function chat(database: string): Promise<void> {
-  const { brinewright, store } = await compose(database, '.');
+  const { brinewright, store } = await compose(database, keepIn('.'));
   const { stdin, stdout, env } = process;
   await terminalChat({
     brinewright,

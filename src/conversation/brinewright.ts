@@ -108,7 +108,10 @@ async function suggestionsFor(
   if (input?.kind === 'lookup') return input.suggestions;
   const action = entry?.actions?.find(({ name }) => name === sub || name === group);
   const suggest = action?.options.find(({ name }) => name === option)?.suggest;
-  if (suggest === 'tank') return (await parts.store.tanks(speaker.id)).map(({ name }) => name);
+  if (suggest === 'tank') {
+    const tanks = await parts.store.tanks(speaker.id);
+    return tanks.sort((a, b) => Number(b.current) - Number(a.current)).map(({ name }) => name);
+  }
   if (suggest === 'field') return [...profileFields.values()].map(({ input: field }) => field.name);
   return suggest === 'topic' ? parts.commands.map(({ name }) => name) : option === 'pipe' ? PIPE_NAMES : [];
 }

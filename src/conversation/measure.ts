@@ -15,21 +15,24 @@ const written = (value: number, unit: UnitRow): string =>
 
 /** The same value in the other system: inches for centimetres, Celsius for Fahrenheit. */
 function otherUnits(mention: Mention): string[] {
-  return mention.units.slice(0, 2).flatMap((unit) => {
-    const [quantity] = unit.quantities;
-    const system = systemOf(unit);
-    if (!quantity || !system) return [];
-    const others: UnitRow[] =
-      quantity === 'temperature'
-        ? [unitNamed(unit.id === 'degF' ? 'degC' : 'degF')]
-        : system === 'metric'
-          ? [displayUnit(quantity, 'us')]
-          : [displayUnit(quantity, 'metric')];
-    const si = toSI(mention.value, unit);
-    return others
-      .filter((other) => other.id !== unit.id)
-      .map((other) => `${written(mention.value, unit)} = ${written(fromSI(si, other), other)}`);
-  });
+  return mention.units
+    .filter(({ quantities }) => !quantities.includes('temperature difference'))
+    .slice(0, 2)
+    .flatMap((unit) => {
+      const [quantity] = unit.quantities;
+      const system = systemOf(unit);
+      if (!quantity || !system) return [];
+      const others: UnitRow[] =
+        quantity === 'temperature'
+          ? [unitNamed(unit.id === 'degF' ? 'degC' : 'degF')]
+          : system === 'metric'
+            ? [displayUnit(quantity, 'us')]
+            : [displayUnit(quantity, 'metric')];
+      const si = toSI(mention.value, unit);
+      return others
+        .filter((other) => other.id !== unit.id)
+        .map((other) => `${written(mention.value, unit)} = ${written(fromSI(si, other), other)}`);
+    });
 }
 
 /** Works out the measurements of somebody's message for one reader: conversions, and the volume of sizes. */

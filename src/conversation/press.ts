@@ -1,7 +1,6 @@
 import type { Reply } from '../core/reply.js';
 import { run } from '../core/run.js';
 import { IMPERIAL, METRIC, type Preferences, US } from '../core/show-value.js';
-import { usedLines, workingText } from '../render/text.js';
 import { calculationNamed } from './catalogue.js';
 import type { Message, StoredAnswer } from './ports.js';
 import { makeReply, notice } from './replies.js';
@@ -32,12 +31,12 @@ export async function workingOf(turn: Turn, answerId: string | undefined): Promi
   if (typeof found === 'string') return notice(turn.speaker, found);
   const { outcome, stored } = found;
   const { preferences } = keptOf(stored);
-  const full = answer(turn, outcome, preferences, stored.id);
-  const body = [usedLines(full.inputs).join('\n'), workingText(full.steps, full.inputs)].join('\n\n');
-  return makeReply(turn.speaker, 'notice', full.headline, {
-    calculation: full.calculation,
-    body,
-    sources: full.sources,
+  const { calculation, headline, inputs, steps, sources } = answer(turn, outcome, preferences, stored.id);
+  return makeReply(turn.speaker, 'notice', headline, {
+    calculation,
+    inputs,
+    steps,
+    sources,
     private: stored.member !== turn.speaker.id,
   });
 }

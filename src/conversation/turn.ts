@@ -4,6 +4,7 @@ import { systemOf, type UnitRow } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import { type Given, type GivenValue, run } from '../core/run.js';
 import { METRIC, type Preferences, preferencesFrom } from '../core/show-value.js';
+import type { KeepFile } from '../keep-file.js';
 import type { UnitHints } from '../language/readings.js';
 import { calculationList } from './catalogue.js';
 import type { Command } from './command.js';
@@ -15,8 +16,7 @@ import type { Understood } from './understand.js';
 export interface Parts {
   readonly store: Store;
   readonly commands: readonly Command[];
-  /** Keeps a file for the member to take away. @returns its path */
-  readonly keepFile: (name: string, content: string) => Promise<string>;
+  readonly keepFile: KeepFile;
 }
 
 /** One message being answered. */

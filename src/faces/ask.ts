@@ -5,6 +5,7 @@ import { catalogue } from '../conversation/catalogue.js';
 import type { Brinewright, Clock, Message, Speaker } from '../conversation/ports.js';
 import { makeReply } from '../conversation/replies.js';
 import type { Reply } from '../core/reply.js';
+import { withFiles } from '../render/text.js';
 
 /** What the command line asked for. */
 export interface AskOptions {
@@ -124,7 +125,7 @@ export async function ask(options: AskOptions, world: AskWorld): Promise<void> {
   const clock = movableClock(world.clock);
   const show = (replies: readonly Reply[], line?: number) => {
     for (const reply of replies)
-      world.print(options.json ? JSON.stringify(line === undefined ? reply : { line, ...reply }) : reply.text);
+      world.print(options.json ? JSON.stringify(line === undefined ? reply : { line, ...reply }) : withFiles(reply));
   };
   if (options.message !== '') {
     show(await brinewright.reply({ id: options.member }, { say: options.message }, clock));

@@ -2,6 +2,7 @@ import { createInterface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
 import type { Brinewright, Clock } from '../conversation/ports.js';
 import type { Reply } from '../core/reply.js';
+import { withFiles } from '../render/text.js';
 
 export interface TerminalWorld {
   readonly brinewright: Brinewright;
@@ -42,7 +43,7 @@ function painter(colour: boolean): (style: string, text: string) => string {
 /** Headline bold, dangers red, cautions yellow, sources dim; the words are the same without colour. */
 export function paintReply(reply: Reply, colour: boolean): string {
   const paint = painter(colour);
-  return reply.text
+  return withFiles(reply)
     .split('\n')
     .map((line) => {
       if (line === reply.headline) return paint(reply.kind === 'question' ? 'cyan' : 'bold', line);

@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { commandList, compose } from '../compose.js';
 import { calculationList, calculationNamed } from '../conversation/catalogue.js';
 import type { Reply } from '../core/reply.js';
+import { keepIn } from '../keep-file.js';
 import { listedResults } from '../render/text.js';
 
 const README = 'README.md';
@@ -29,7 +30,7 @@ const short = ({ headline, body, results }: Reply): string =>
 /** Says the lines that begin with `> ` again and writes what comes back: the short form, or the whole text. */
 async function replayed(block: string, whole: boolean): Promise<string> {
   const lines = block.split('\n').filter((line) => line.startsWith('> '));
-  const { brinewright, store } = await compose(':memory:', '.');
+  const { brinewright, store } = await compose(':memory:', keepIn('.'));
   const out: string[] = [];
   for (const line of lines) {
     const replies = await brinewright.reply({ id: 'me' }, { say: line.slice(2) }, CLOCK);

@@ -61,7 +61,7 @@ export function candidatesFor(
       (first.plausible ? 0.6 : -0.4) +
       (bare && first.plausible ? 0.5 * narrowness(input) : 0) +
       (id === asked ? 2 : 0) +
-      (thing === 'sump' && twin !== undefined ? (OF_SUMP.test(id) ? 1 : -1) : 0) +
+      ofSump(id, thing, twin) +
       (isWanted(input) ? 0.15 : bare && near < NEAR ? -0.6 : 0) -
       (bare && input.quantity === 'count' && near === 0 ? 1 : 0);
     const reason =
@@ -121,6 +121,10 @@ function thingOf(mention: Mention, text: string): string | undefined {
 }
 
 const OF_SUMP = /^sump[._]/;
+
+/** Where the sump is spoken of its own inputs come first, and their twins of the display last. */
+const ofSump = (id: string, thing: string | undefined, twin: string | undefined): number =>
+  thing !== 'sump' ? 0 : OF_SUMP.test(id) ? 1 : twin === undefined ? 0 : -1;
 
 /** The input of the display that measures what this one measures of the sump, and the other way round. */
 function twinOf(id: string, inputs: Readonly<Record<string, Input>>): string | undefined {

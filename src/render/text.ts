@@ -71,3 +71,6 @@ export const stepText = ({ name, symbol, formula, shown }: ReplyStep, i: number)
   `${i + 1}. ${capital(name)}\n   ${symbol} = ${formula.replace(/\*/g, '·')}\n   ${shown}`;
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** The text for a face of plain text, and where the files lie. */
+export const withFiles = ({ text, files }: Reply): string => [text, ...files.map((path) => `File: ${path}`)].join('\n');

@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import type { Database as Sqlite } from 'better-sqlite3';
+import { CompiledQuery, Kysely, SqliteDialect } from 'kysely';
 import { isBusy } from './file.js';
-import { CompiledQuery, Kysely, SqliteDialect } from './kysely.js';
 import type { Queries, Tables } from './tables.js';
 
 const PAUSE_MS = 20;

@@ -21,7 +21,11 @@ describe('bad input gets one clear sentence, and nothing is lost', () => {
     ['a lost decimal point', 'salinity for sg 1.26', /1\.26.*1\.026/],
     ['a density for a specific gravity', 'what salinity is sg 1025', /1,?025/],
     ['glass thicker than the tank', 'how much water in a 60x30x30 cm tank with 160 mm glass', /No inside is left/],
-    ['freeboard over the height', 'how much water in a 60x30x20 cm tank, water 25 cm below the rim', /No water is left|as high as the tank/],
+    [
+      'freeboard over the height',
+      'how much water in a 60x30x20 cm tank, water 25 cm below the rim',
+      /No water is left|as high as the tank/,
+    ],
     ['a 25 hour day', '200 PAR for 25 hours', /A day has 24 hours/],
   ];
   for (const [what, say, says] of cases) {
@@ -59,13 +63,17 @@ describe('bad input gets one clear sentence, and nothing is lost', () => {
     expect(many.headline.length).toBeLessThan(2000);
   });
 
-  test.each(['💡🐠🌊', 'מה גודל האקווריום שלי', 'ما حجم حوضي', '\u202Eevil\u202C', '\u0000\u0007', '<@123> <@&5> @everyone'])(
-    'strange text is answered plainly: %j',
-    async (say) => {
-      const reply = await talk.says(say);
-      expect(['notice', 'refusal']).toContain(reply.kind);
-    },
-  );
+  test.each([
+    '💡🐠🌊',
+    'מה גודל האקווריום שלי',
+    'ما حجم حوضي',
+    '\u202Eevil\u202C',
+    '\u0000\u0007',
+    '<@123> <@&5> @everyone',
+  ])('strange text is answered plainly: %j', async (say) => {
+    const reply = await talk.says(say);
+    expect(['notice', 'refusal']).toContain(reply.kind);
+  });
 
   test('Arabic digits and full-width digits are digits', async () => {
     const reply = await talk.says('how much salt for １００ L at 35 ppt');
@@ -84,14 +92,20 @@ describe('bad input gets one clear sentence, and nothing is lost', () => {
     expect(reply.text).toMatch(says);
   });
 
-  test.each(['/nonsense', '/heater', '/heater nonsense', '/heater size nonsense:4', '/heater size 300', '/tank use name:nowhere', '/tank set field:colour value:blue', '/units system:furlongs'])(
-    'a command that does not exist says which do: %s',
-    async (say) => {
-      const reply = await talk.says(say);
-      expect(['refusal', 'notice']).toContain(reply.kind);
-      expect(reply.text.length).toBeGreaterThan(20);
-    },
-  );
+  test.each([
+    '/nonsense',
+    '/heater',
+    '/heater nonsense',
+    '/heater size nonsense:4',
+    '/heater size 300',
+    '/tank use name:nowhere',
+    '/tank set field:colour value:blue',
+    '/units system:furlongs',
+  ])('a command that does not exist says which do: %s', async (say) => {
+    const reply = await talk.says(say);
+    expect(['refusal', 'notice']).toContain(reply.kind);
+    expect(reply.text.length).toBeGreaterThan(20);
+  });
 
   test('a slash option of the wrong kind says what would be right', async () => {
     const reply = await talk.says('/heater size room_temperature:5 litres');

@@ -1,9 +1,7 @@
-import { mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
 import { commandList, compose } from '../../src/compose.js';
 import { calculationList } from '../../src/conversation/catalogue.js';
+import { keepUntilSent } from '../../src/keep-file.js';
 import { FLAG, textOf } from './api.js';
 import { startBot } from './scripted.js';
 
@@ -12,7 +10,7 @@ afterEach(() => closeStore());
 
 /** The whole bot: real conversation, real database, real library; only Discord is a loopback. */
 async function wholeBot() {
-  const { brinewright, store } = await compose(':memory:', mkdtempSync(join(tmpdir(), 'whole-bot-')));
+  const { brinewright, store } = await compose(':memory:', keepUntilSent);
   closeStore = () => store.close();
   const { discord } = await startBot({
     settings: { brinewright, commands: commandList, calculations: calculationList },

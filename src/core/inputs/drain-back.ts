@@ -25,7 +25,7 @@ export const sumpVessel = {
   sump_rim: quantity('length', {
     symbol: 'H_s',
     name: 'height of the sump’s rim above its inside floor',
-    words: ['sump.height', 'rim', 'sump height', 'sump is', 'sump high', 'sump tall'],
+    words: ['rim', 'sump height', 'sump is', 'sump high', 'sump tall'],
     range: [0.05, 2, 'm'],
     usual: [20, 70, 'cm'],
     ask: 'How high is the rim of the sump above its inside floor?',
