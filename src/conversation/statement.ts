@@ -174,6 +174,7 @@ function nextStep(values: Readonly<Record<string, StoredValue>>): string {
         ? [{ calculation, ask: outcome.asks[0]! }]
         : [],
     )
+    .sort((a, b) => Number(b.calculation.general ?? false) - Number(a.calculation.general ?? false))
     .slice(0, 1);
   const can =
     ready.length > 0

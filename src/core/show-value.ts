@@ -107,7 +107,7 @@ export function showInput(
         : input.quantity === 'fraction'
           ? unitNamed('%')
           : unitFor(format, preferences);
-  const value = withFigures(fromSI(si, unit), said === undefined ? 4 : 7);
+  const value = withFigures(fromSI(si, unit), said === undefined ? 3 : 7);
   return { text: joined(forReading(value), unit), unit, value };
 }
 

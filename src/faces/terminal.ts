@@ -1,13 +1,14 @@
 import { createInterface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
+import wrapAnsi from 'wrap-ansi';
 import type { Brinewright, Clock } from '../conversation/ports.js';
 import type { Reply } from '../core/reply.js';
-import { withFiles } from '../render/text.js';
+import { briefText } from '../render/text.js';
 
 export interface TerminalWorld {
   readonly brinewright: Brinewright;
   readonly input: Readable;
-  readonly output: Writable & { readonly isTTY?: boolean };
+  readonly output: Writable & { readonly isTTY?: boolean; readonly columns?: number };
   readonly clock: Clock;
   readonly member: string;
   readonly colour: boolean;
@@ -43,7 +44,7 @@ function painter(colour: boolean): (style: string, text: string) => string {
 /** Headline bold, dangers red, cautions yellow, sources dim; the words are the same without colour. */
 export function paintReply(reply: Reply, colour: boolean): string {
   const paint = painter(colour);
-  return withFiles(reply)
+  return briefText(reply)
     .split('\n')
     .map((line) => {
       if (line === reply.headline) return paint(reply.kind === 'question' ? 'cyan' : 'bold', line);
@@ -55,11 +56,24 @@ export function paintReply(reply: Reply, colour: boolean): string {
     .join('\n');
 }
 
+/** Lines broken between words; what is set in stays set in. */
+function wrapped(text: string, columns: number): string {
+  const lines = text.split('\n').flatMap((line) => {
+    const indent = line.match(/^ */)![0];
+    const width = Math.max(20, columns - indent.length);
+    return wrapAnsi(line.slice(indent.length), width)
+      .split('\n')
+      .map((part) => indent + part);
+  });
+  return lines.join('\n');
+}
+
 /** The chat in the terminal. Resolves when the member leaves (ctrl-C, ctrl-D, or "exit"). */
 export async function terminalChat(world: TerminalWorld): Promise<void> {
   const { brinewright, input, output, clock, member, colour } = world;
   const paint = painter(colour);
-  const print = (text: string) => output.write(`${text}\n`);
+  const print = (text: string) =>
+    output.write(`${output.columns === undefined ? text : wrapped(text, output.columns)}\n`);
   for (const line of GREETING) print(line);
   print(`Try: ${TRIES.map((line) => paint('cyan', `“${line}”`)).join('\n     ')}`);
   const complete = (line: string): [string[], string] => {

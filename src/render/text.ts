@@ -72,5 +72,18 @@ export const stepText = ({ name, symbol, formula, shown }: ReplyStep, i: number)
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** An answer without its working and sources, for where the member can ask for them; every other reply whole. */
+export function briefText(reply: Reply): string {
+  if (reply.kind !== 'answer') return withFiles(reply);
+  const blocks = [
+    reply.headline,
+    resultLines(reply).join('\n'),
+    usedLines(reply.inputs).join('\n'),
+    cautionLines(reply).join('\n'),
+    `Say “why” for the working, ${reply.steps.length} ${reply.steps.length === 1 ? 'step' : 'steps'}, and its sources.`,
+  ];
+  return blocks.filter((block) => block !== '').join('\n\n');
+}
+
 /** The text for a face of plain text, and where the files lie. */
 export const withFiles = ({ text, files }: Reply): string => [text, ...files.map((path) => `File: ${path}`)].join('\n');

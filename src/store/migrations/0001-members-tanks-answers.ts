@@ -1,5 +1,4 @@
-import type { Kysely } from 'kysely';
-import { sql } from '../kysely.js';
+import { type Kysely, sql } from 'kysely';
 
 export async function membersTanksAnswers(db: Kysely<unknown>): Promise<void> {
   await db.schema

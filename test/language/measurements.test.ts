@@ -1,0 +1,140 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { fromSI, toSI } from '../../src/core/quantity/units.js';
+import { measurementsIn } from '../../src/language/measurements.js';
+import { normalText, originalSpan } from '../../src/language/normal-text.js';
+
+const INCH = 0.0254;
+const FOOT = 12 * INCH;
+const GALLON = 231 * INCH ** 3;
+
+/** Every measurement of a text: SI value of its first unit, or the bare number. */
+const read = (text: string): number[] =>
+  measurementsIn(normalText(text).text).map(({ value, units }) => (units[0] ? toSI(value, units[0]) : value));
+
+describe('measurements as people type them', () => {
+  const cases: readonly (readonly [text: string, ...si: number[]])[] = [
+    ["6'", 6 * FOOT],
+    ['6ft 2in', 74 * INCH],
+    ['5\' 10 1/2"', 70.5 * INCH],
+    ['5\'6"', 66 * INCH],
+    ['1m80', 1.8],
+    ['72x18x21 in', 72 * INCH, 18 * INCH, 21 * INCH],
+    ['72 x 18 x 21 inches', 72 * INCH, 18 * INCH, 21 * INCH],
+    ['4x2x2 ft', 4 * FOOT, 2 * FOOT, 2 * FOOT],
+    ['150*60*55cm', 1.5, 0.6, 0.55],
+    ['122×46×53 cm', 1.22, 0.46, 0.53],
+    ['120 by 50 by 50 cm', 1.2, 0.5, 0.5],
+    ['½ inch', 0.5 * INCH],
+    ['1-1/4"', 1.25 * INCH],
+    ['47 1/4 in', 47.25 * INCH],
+    ['1½ in', 1.5 * INCH],
+    ['three quarter inch', 0.75 * INCH],
+    ['two and a half gallons', 2.5 * GALLON],
+    ['a dozen', 12],
+    ['1,200 gph', (1200 * GALLON) / 3600],
+    ['1k lph', 1 / 3600],
+    ['75gpd', (75 * GALLON) / 86_400],
+    ['78f', 298.70555555555558],
+    ['26c', 299.15],
+    ['-2 °C', 271.15],
+    ['1.026', 1.026],
+    ['35ppt', 0.035],
+    ['53.0 mS', 5.3],
+    ['53000 µS/cm', 5.3],
+    ['0.28 €/kWh', 0.28 / 3.6e6],
+    ['$0.15 per kWh', 0.15 / 3.6e6],
+    ['galons: 12 galons', 12 * GALLON],
+    ['25 celcius', 298.15],
+    ['1.5 kW', 1500],
+    ['60 psi', 413_685.43759],
+    ['12 mm', 0.012],
+    ['9 sq ft', 9 * FOOT ** 2],
+    ['200 µmol/m²/s', 2e-4],
+  ];
+  for (const [text, ...expected] of cases) {
+    test(text, () => {
+      const got = read(text);
+      expect(got).toHaveLength(expected.length);
+      got.forEach((value, i) => {
+        expect(Math.abs(value - expected[i]!)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(expected[i]!)));
+      });
+    });
+  }
+
+  test('a count of equal things', () => {
+    for (const text of ['2x300w', '2 x 300 W', 'two 300 W heaters', '300w x2']) {
+      const [mention] = measurementsIn(normalText(text).text);
+      expect(mention, text).toMatchObject({ value: 300, count: 2 });
+    }
+  });
+
+  test('ranges and approximations keep their ends', () => {
+    expect(measurementsIn('10-12 hours')[0]).toMatchObject({ low: 10, high: 12 });
+    expect(measurementsIn('10 to 12 hours')[0]).toMatchObject({ low: 10, high: 12 });
+    expect(measurementsIn('about 90 gal')[0]).toMatchObject({ value: 90, about: true, low: 81 });
+    expect(measurementsIn('from 32 to 35 ppt').map(({ value }) => value)).toEqual([32, 35]);
+  });
+
+  test('what measures nothing stays unread', () => {
+    for (const text of ['no3', 'two 90s', 'h2o', 'the 5th', 'abc123', 'v2']) {
+      const measured = measurementsIn(text).filter(({ units, word }) => units.length > 0 || !word);
+      expect(measured, text).toEqual([]);
+    }
+    expect(measurementsIn('78 in a 66f room').map(({ units }) => units.map(({ id }) => id)[0])).toEqual([
+      undefined,
+      'degF',
+    ]);
+  });
+
+  test('a difference is no temperature', () => {
+    expect(measurementsIn('5 degrees colder')[0]!.difference).toBe(true);
+    expect(measurementsIn('5 c warmer than the room')[0]!.difference).toBe(true);
+    expect(measurementsIn('78f in the tank')[0]!.difference).toBeUndefined();
+  });
+});
+
+describe('any text', () => {
+  const anyText = fc.oneof(
+    fc.string({ unit: 'grapheme', maxLength: 200 }),
+    fc.stringMatching(/^[0-9 xX./'"°a-z%-]{0,200}$/),
+  );
+
+  test('is read without a failure, and every span lies inside it, in order', () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        const normal = normalText(text);
+        let last = 0;
+        for (const { start, end, value } of measurementsIn(normal.text)) {
+          expect(start).toBeGreaterThanOrEqual(last);
+          expect(end).toBeGreaterThan(start);
+          expect(Number.isFinite(value)).toBe(true);
+          const [from, to] = originalSpan(normal, start, end);
+          expect(from).toBeLessThanOrEqual(to);
+          expect(to).toBeLessThanOrEqual(text.length);
+          last = start;
+        }
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  test('a number with a unit is read back, spaced or not, in either case', () => {
+    const units = ['cm', 'mm', 'in', 'ft', 'L', 'gal', 'W', 'kg', 'lb', 'gph', 'ppt', 'psi'];
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 99_999 }),
+        fc.constantFrom(...units),
+        fc.constantFrom('', ' '),
+        fc.boolean(),
+        (tenths, unit, space, upper) => {
+          const text = `${tenths / 10}${space}${upper ? unit.toUpperCase() : unit}`;
+          const [mention] = measurementsIn(normalText(text).text);
+          expect(mention?.value).toBeCloseTo(tenths / 10, 9);
+          expect(mention?.units.length).toBeGreaterThan(0);
+          for (const row of mention!.units) expect(fromSI(toSI(3.7, row), row)).toBeCloseTo(3.7, 9);
+        },
+      ),
+    );
+  });
+});
