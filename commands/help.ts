@@ -1,7 +1,8 @@
-import { calculationNamed } from '../src/conversation/catalogue.js';
+import { calculationList, calculationNamed } from '../src/conversation/catalogue.js';
 import type { Command } from '../src/conversation/command.js';
 import { notice } from '../src/conversation/replies.js';
 import type { Turn } from '../src/conversation/turn.js';
+import type { Calculation } from '../src/core/calculation.js';
 
 export const helpCommand: Command = {
   name: 'help',
@@ -30,18 +31,37 @@ function overview(turn: Turn) {
 }
 
 function helpOn(turn: Turn, topic: string) {
-  const wanted = topic.toLowerCase().replace(/^\//, '').split(/\s+/)[0]!;
-  const command = turn.commands.find(({ name }) => name === wanted || name === wanted.replace(/s$/, ''));
-  if (!command)
-    return notice(turn.speaker, `There is no command ${wanted}.`, {
-      body: turn.commands.map(({ name }) => `/${name}`).join(', '),
-    });
+  const wanted = topic.toLowerCase().replace(/^\//, '').trim();
+  const command = turn.commands.find(({ name }) => [name, `${name}s`].includes(wanted));
+  if (!command) return helpAbout(turn, wanted);
   const calculations = (command.calculations ?? []).flatMap((id) => calculationNamed(id) ?? []);
   const lines = [
-    ...calculations.map(({ slash, question, examples }) => `/${slash}: ${question}\n   “${examples[0] ?? ''}”`),
+    ...calculations.map(helpLine),
     ...(command.actions ?? []).map(({ name, description }) =>
       name === command.name ? `/${name}: ${description}` : `/${command.name} ${name}: ${description}`,
     ),
   ];
   return notice(turn.speaker, `${command.description}.`, { body: lines.join('\n') });
+}
+
+const helpLine = ({ slash, question, examples }: Calculation): string =>
+  `/${slash}: ${question}\n   “${examples[0] ?? ''}”`;
+
+const MOST_ABOUT = 8;
+
+/** Help on a thing of the build: every calculation that speaks of it, those that ask about it first. */
+function helpAbout(turn: Turn, thing: string) {
+  const stem = thing.replace(/s$/, '');
+  const speaks = (texts: readonly string[]) => texts.some((text) => text.toLowerCase().includes(stem));
+  const about = ({ title, question, cues }: Calculation) => speaks([title, question, ...cues]);
+  const takes = ({ inputs }: Calculation) => speaks(Object.values(inputs).map(({ name }) => name));
+  const found = [...calculationList.filter(about), ...calculationList.filter((entry) => !about(entry) && takes(entry))];
+  if (found.length === 0) {
+    return notice(turn.speaker, `There is nothing about ${thing} yet.`, {
+      body: `These are the commands: ${turn.commands.map(({ name }) => `/${name}`).join(', ')}`,
+    });
+  }
+  return notice(turn.speaker, `About ${thing} I can work these out.`, {
+    body: found.slice(0, MOST_ABOUT).map(helpLine).join('\n'),
+  });
 }

@@ -14,7 +14,7 @@ import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
 import { calculationList, calculationNamed } from './catalogue.js';
 import { asEarlier } from './dialogue.js';
-import { declined, type Intent, intentOf } from './intents.js';
+import { declined, helpTopic, type Intent, intentOf } from './intents.js';
 import { reworked, workingOf } from './press.js';
 import { makeReply, notice, saying } from './replies.js';
 import { keep, takeBack, tankFor, tankNamed } from './statement.js';
@@ -69,6 +69,8 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const settled = await settleDoubts(turn, open, heard);
     if (settled) return settled;
   }
+  const about = helpTopic(heard.text);
+  if (about !== undefined) return turn.command(`/help topic:${about}`);
   const intent = intentOf(heard.text);
   if (intent) {
     why.push(`the message is a short request: ${intent}`);
@@ -188,6 +190,14 @@ async function answerAsked(turn: Turn, open: Calculation, asked: string, heard: 
   if (saysAnything(understood)) return [await work(turn, open, over(turn, understood.given), preferences)];
   const read = await readValue(input, heard.original, hints);
   if ('value' in read) return [await work(turn, open, over(turn, { [asked]: read.value }), preferences)];
+  const stated = heard.mentions.length > 0 ? await state(turn, heard, []) : undefined;
+  if (stated) {
+    const again = makeReply(turn.speaker, 'question', questionFor(open, asked), {
+      calculation: open.id,
+      asks: [asked],
+    });
+    return [...stated, again];
+  }
   if ('problem' in read && heard.words.list.length <= LONGEST_ANSWER) {
     return [
       makeReply(turn.speaker, 'question', read.problem, {

@@ -65,6 +65,15 @@ const INTENTS: readonly (readonly [Intent, RegExp])[] = [
   ],
 ];
 
+const HELP_ON =
+  /^(?:help(?: me)?(?: with| on| about)|what (?:can|could|do) you (?:do|tell me|work out|know|calculate|have)(?: about| with| for| on)|what can i ask(?: you)?(?: about| on))\s+(?:my |the |a )?([a-z][a-z -]{1,30}?)[?.!]*$/;
+
+/** What a member wants help on: the sump of "what can you do about my sump". */
+export const helpTopic = (folded: string): string | undefined => {
+  const topic = folded.trim().match(HELP_ON)?.[1];
+  return topic === undefined || /^(?:tank|me|it|this)$/.test(topic) ? undefined : topic;
+};
+
 export const intentOf = (folded: string): Intent | undefined => {
   const text = folded.trim();
   return text.length > 80 ? undefined : INTENTS.find(([, pattern]) => pattern.test(text))?.[0];
