@@ -15,7 +15,8 @@ interface Word {
 /** A folded text cut into words once, so that many cues can be looked for. */
 export interface Words {
   readonly list: readonly Word[];
-  readonly places: ReadonlyMap<string, readonly number[]>;
+  /** Where each word of a cue stands in the list, noted as it is first looked for: thousands of cues share some hundred words. */
+  readonly places: Map<string, readonly number[]>;
 }
 
 const SHORTEST_WITH_SLIP = 6;
@@ -26,13 +27,7 @@ export function wordsOf(text: string): Words {
     start: match.index,
     end: match.index + match[0].length,
   }));
-  const places = new Map<string, number[]>();
-  list.forEach(({ text: word }, i) => {
-    const known = places.get(word);
-    if (known) known.push(i);
-    else places.set(word, [i]);
-  });
-  return { list, places };
+  return { list, places: new Map() };
 }
 
 const phrases = new Map<string, readonly string[]>();
@@ -48,26 +43,32 @@ function wordsOfPhrase(phrase: string): readonly string[] {
 }
 
 const alike = (typed: string, wanted: string): boolean =>
-  typed === wanted ||
-  typed === `${wanted}s` ||
-  wanted === `${typed}s` ||
-  (wanted.length >= SHORTEST_WITH_SLIP &&
-    typed.length >= SHORTEST_WITH_SLIP - 1 &&
-    typed[0] === wanted[0] &&
-    withinOneSlip(typed, wanted));
+  typed[0] === wanted[0] &&
+  Math.abs(typed.length - wanted.length) <= 1 &&
+  (typed === wanted ||
+    typed === `${wanted}s` ||
+    wanted === `${typed}s` ||
+    (wanted.length >= SHORTEST_WITH_SLIP && typed.length >= SHORTEST_WITH_SLIP - 1 && withinOneSlip(typed, wanted)));
+
+function placesOf({ list, places }: Words, wanted: string): readonly number[] {
+  let known = places.get(wanted);
+  if (!known) {
+    known = list.flatMap(({ text }, i) => (alike(text, wanted) ? [i] : []));
+    places.set(wanted, known);
+  }
+  return known;
+}
+
+const NOWHERE: readonly CueFound[] = [];
 
 /** Every place where a phrase stands; plurals and one slip of the finger in a long word do not matter. */
-export function findPhrase(words: Words, phrase: string): CueFound[] {
-  const wanted = wordsOfPhrase(phrase);
-  const [first] = wanted;
-  if (first === undefined) return [];
-  const found: CueFound[] = [];
-  for (let i = 0; i + wanted.length <= words.list.length; i += 1) {
-    if (wanted.every((word, j) => alike(words.list[i + j]!.text, word))) {
-      found.push({ start: words.list[i]!.start, end: words.list[i + wanted.length - 1]!.end });
-    }
-  }
-  return found;
+export function findPhrase(words: Words, phrase: string): readonly CueFound[] {
+  const [first, ...rest] = wordsOfPhrase(phrase);
+  const starts = first === undefined ? [] : placesOf(words, first);
+  if (starts.length === 0) return NOWHERE;
+  return starts
+    .filter((start) => rest.every((word, i) => placesOf(words, word).includes(start + 1 + i)))
+    .map((start) => ({ start: words.list[start]!.start, end: words.list[start + rest.length]!.end }));
 }
 
 export const holdsPhrase = (words: Words, phrase: string): boolean => findPhrase(words, phrase).length > 0;

@@ -1,5 +1,5 @@
 import type { Calculation, Input } from '../core/calculation.js';
-import { type CueFound, findPhrase, lengthOfPhrase, type Words } from './cues.js';
+import { type CueFound, findPhrase, holdsPhrase, lengthOfPhrase, type Words } from './cues.js';
 import type { Mention } from './measurements.js';
 import { sizeSets } from './sizes.js';
 
@@ -15,13 +15,21 @@ export const NAMED = 1;
 /** What a group's usual question is ahead of its special ones. */
 const GENERAL = 0.25;
 
-/** How telling a cue is: rarer among the groups of calculations and longer weighs more. */
-function weigher(calculations: readonly Calculation[]): (cue: string) => number {
+const weightsOfLists = new WeakMap<readonly Calculation[], ReadonlyMap<string, number>>();
+
+/** How telling each cue is: rarer among the groups of calculations and longer weighs more. Worked out once for a list. */
+function weightsOf(calculations: readonly Calculation[]): ReadonlyMap<string, number> {
+  const known = weightsOfLists.get(calculations);
+  if (known) return known;
   const groups = new Map<string, Set<string>>();
   for (const { cues, slash } of calculations) {
     for (const cue of cues) groups.set(cue, (groups.get(cue) ?? new Set()).add(slash.split(' ')[0]!));
   }
-  return (cue) => (1 + 0.6 * (lengthOfPhrase(cue) - 1)) / Math.sqrt(groups.get(cue)?.size ?? 1);
+  const weights = new Map(
+    [...groups].map(([cue, { size }]) => [cue, (1 + 0.6 * (lengthOfPhrase(cue) - 1)) / Math.sqrt(size)]),
+  );
+  weightsOfLists.set(calculations, weights);
+  return weights;
 }
 
 const inputWords = (input: Input): readonly string[] => [input.name, ...(input.words ?? [])];
@@ -45,38 +53,25 @@ export function topicsOf(
   mentions: readonly Mention[],
   calculations: readonly Calculation[],
 ): TopicScore[] {
-  const weigh = weigher(calculations);
-  const cueWeights = new Map<string, number>();
-  for (const { cues } of calculations) {
-    for (const cue of cues)
-      if (!cueWeights.has(cue)) cueWeights.set(cue, findPhrase(words, cue).length > 0 ? weigh(cue) : 0);
+  const weights = weightsOf(calculations);
+  const found = new Map<string, readonly CueFound[]>();
+  for (const cue of weights.keys()) {
+    const places = findPhrase(words, cue);
+    if (places.length > 0) found.set(cue, places);
   }
-  const inputHits = new Map<string, boolean>();
-  const hit = (phrase: string) => {
-    let found = inputHits.get(phrase);
-    if (found === undefined) {
-      found = findPhrase(words, phrase).length > 0;
-      inputHits.set(phrase, found);
-    }
-    return found;
-  };
   return calculations
-    .map((calculation) => {
-      const cues = calculation.cues.filter((cue) => cueWeights.get(cue)! > 0);
-      const fromCues = sumOfSeparate(
-        cues.map((cue) => ({ weight: cueWeights.get(cue)!, places: findPhrase(words, cue) })),
+    .flatMap((calculation) => {
+      const cues = calculation.cues.filter((cue) => found.has(cue));
+      if (cues.length === 0) return [];
+      const fromCues = sumOfSeparate(cues.map((cue) => ({ weight: weights.get(cue)!, places: found.get(cue)! })));
+      const named = Object.values(calculation.inputs).filter((input) =>
+        inputWords(input).some((word) => holdsPhrase(words, word)),
       );
-      const inputs = Object.values(calculation.inputs);
-      const fromInputs = inputs.filter((input) => inputWords(input).some(hit)).length * 0.15;
+      const fromInputs = named.length * 0.15;
       const usable = mentions.filter((mention) => fits(calculation, mention)).length;
       const fromMentions = mentions.length === 0 ? 0 : (0.8 * usable) / mentions.length;
-      return {
-        calculation,
-        cues,
-        score: fromCues === 0 ? 0 : fromCues + fromInputs + fromMentions + (calculation.general ? GENERAL : 0),
-      };
+      return { calculation, cues, score: fromCues + fromInputs + fromMentions + (calculation.general ? GENERAL : 0) };
     })
-    .filter(({ score }) => score > 0)
     .sort((a, b) => b.score - a.score);
 }
 

@@ -56,8 +56,9 @@ describe('whole conversations', () => {
     expect(inputsOf(colder).target).toBeCloseTo(fahrenheit(82), 9);
     expect(fromOf(colder, 'target')).toBe('earlier');
     const why = await talk.says('why');
-    expect(why.body).toContain('Working');
-    expect(why.body).toContain('P_evap');
+    expect(why.text).toContain('Working');
+    expect(why.steps.map(({ symbol }) => symbol)).toContain('P_evap');
+    expect(why.text).toContain('emissivity of water');
   });
 
   test('the contract’s own question', async () => {
