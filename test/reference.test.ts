@@ -3,9 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { readInputs } from '../src/conversation/structured.js';
 import type { Calculation } from '../src/core/calculation.js';
 import { calculations } from '../src/core/calculations/index.js';
+import type { WorkedResult } from '../src/core/outcome.js';
 import { clockText } from '../src/core/quantity/clock-text.js';
 import { isUnit, toSI, unitNamed } from '../src/core/quantity/units.js';
-import { run, type WorkedResult } from '../src/core/run.js';
+import { run } from '../src/core/run.js';
 import { innerFunctions } from './reference/inner-functions.js';
 
 interface Value {

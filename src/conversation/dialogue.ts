@@ -1,5 +1,5 @@
 import { z } from 'zod/mini';
-import type { Given } from '../core/run.js';
+import type { Given } from '../core/outcome.js';
 import type { Preferences } from '../core/show-value.js';
 
 const givenValue = z.union([

@@ -1,11 +1,11 @@
 import { questionFor } from '../core/answer.js';
 import type { Calculation, Input, QuantityInput } from '../core/calculation.js';
+import type { Given } from '../core/outcome.js';
 import { profileInputs } from '../core/profile.js';
 import { clockText } from '../core/quantity/clock-text.js';
 import { withArticle } from '../core/quantity/number.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
-import type { Given } from '../core/run.js';
 import type { Preferences } from '../core/show-value.js';
 import type { Mention } from '../language/measurements.js';
 import { readingChoices, readValue } from '../language/read-value.js';

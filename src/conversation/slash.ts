@@ -1,7 +1,7 @@
 import type { Calculation, Input } from '../core/calculation.js';
+import type { Given } from '../core/outcome.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
-import type { Given } from '../core/run.js';
 import { readingChoices, readValue, shortened } from '../language/read-value.js';
 import { calculationNamed } from './catalogue.js';
 import { type Command, type CommandAction, isSingle } from './command.js';

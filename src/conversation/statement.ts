@@ -1,9 +1,10 @@
 import { inputIn } from '../core/answer.js';
 import type { Calculation, QuantityInput } from '../core/calculation.js';
+import type { Given, GivenValue, UsedInput } from '../core/outcome.js';
 import { type ProfileField, profileFields } from '../core/profile.js';
 import { refusalForRange } from '../core/refusal.js';
 import type { Reply } from '../core/reply.js';
-import { type Given, type GivenValue, run, type UsedInput } from '../core/run.js';
+import { run } from '../core/run.js';
 import type { Preferences } from '../core/show-value.js';
 import { calculationList } from './catalogue.js';
 import type { StoredValue, Tank } from './ports.js';

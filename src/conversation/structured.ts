@@ -1,8 +1,8 @@
 import { quantityTable } from '../../data/quantities.js';
 import type { Calculation, Input } from '../core/calculation.js';
+import type { Given, GivenValue } from '../core/outcome.js';
 import { withArticle } from '../core/quantity/number.js';
 import { isUnit, toSI, type UnitRow, unitNamed } from '../core/quantity/units.js';
-import type { Given, GivenValue } from '../core/run.js';
 import { unitsNamed } from '../language/unit-words.js';
 
 /** What a structured call's inputs came to: values, inputs whose unit leaves open what is meant, and sentences about the rest. */

@@ -1,8 +1,9 @@
 import type { Calculation, ProfileKey } from '../core/calculation.js';
+import type { Given, GivenValue } from '../core/outcome.js';
 import { profileFields } from '../core/profile.js';
 import { systemOf, type UnitRow } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
-import { type Given, type GivenValue, run } from '../core/run.js';
+import { run } from '../core/run.js';
 import { METRIC, type Preferences, preferencesFrom } from '../core/show-value.js';
 import type { KeepFile } from '../keep-file.js';
 import type { UnitHints } from '../language/readings.js';

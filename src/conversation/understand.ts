@@ -1,10 +1,10 @@
 import { quantityTable } from '../../data/quantities.js';
 import type { Calculation, Input } from '../core/calculation.js';
 import type { ClockWindow } from '../core/models/clock-window.js';
+import type { Given } from '../core/outcome.js';
 import type { UnitRow } from '../core/quantity/units.js';
 import { fromSI, toSI } from '../core/quantity/units.js';
 import type { ReadMeasurement } from '../core/reply.js';
-import type { Given } from '../core/run.js';
 import { choicesIn, lookupsIn, outside, type TextRole } from '../language/choices.js';
 import { clockRoles } from '../language/clock-roles.js';
 import { type Words, wordsOf } from '../language/cues.js';

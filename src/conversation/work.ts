@@ -1,7 +1,8 @@
 import { answerIn, inputIn, questionFor } from '../core/answer.js';
 import type { Calculation } from '../core/calculation.js';
+import type { Given, Outcome } from '../core/outcome.js';
 import type { Action, Reply } from '../core/reply.js';
-import { type Given, type Outcome, run } from '../core/run.js';
+import { run } from '../core/run.js';
 import type { Preferences } from '../core/show-value.js';
 import { asEarlier } from './dialogue.js';
 import { makeReply } from './replies.js';

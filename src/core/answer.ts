@@ -4,11 +4,11 @@ import { holds } from './condition.js';
 import { PLACE, siUnitOf } from './define.js';
 import { printFormula } from './formula.js';
 import { functions } from './functions.js';
+import type { Outcome, UsedInput, WorkedResult, WorkedStep } from './outcome.js';
 import { clockText } from './quantity/clock-text.js';
 import { forReading } from './quantity/number.js';
 import { fromSI, unitNamed } from './quantity/units.js';
 import type { ReplyInput, ReplyResult, ReplyStep } from './reply.js';
-import type { Outcome, UsedInput, WorkedResult, WorkedStep } from './run.js';
 import { showStep, unitText } from './show-step.js';
 import { digits, displayed, type Preferences, show, showBoth, showInput, type ValueFormat } from './show-value.js';
 

@@ -1,8 +1,8 @@
 import { type QuantityName, type QuantityRow, quantityTable } from '../../data/quantities.js';
 import { compile, type Formula, MEMBER_TEXT, partsOf, printFormula } from './formula.js';
 import { functions } from './functions.js';
+import type { WorkedStep } from './outcome.js';
 import { withFigures } from './quantity/number.js';
-import type { WorkedStep } from './run.js';
 
 const LEAST_FIGURES = 4;
 const MOST_FIGURES = 11;

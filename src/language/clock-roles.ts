@@ -1,7 +1,7 @@
 import type { Input } from '../core/calculation.js';
 import { type ClockWindow, lightWindow } from '../core/models/clock-window.js';
+import type { Given } from '../core/outcome.js';
 import { clockText, readClock } from '../core/quantity/clock-text.js';
-import type { Given } from '../core/run.js';
 import type { TextRole } from './choices.js';
 import { holdsPhrase, type Words } from './cues.js';
 

@@ -15,8 +15,6 @@ interface Word {
 /** A folded text cut into words once, so that many cues can be looked for. */
 export interface Words {
   readonly list: readonly Word[];
-  /** Where each word of a cue stands in the list, noted as it is first looked for: thousands of cues share some hundred words. */
-  readonly places: Map<string, readonly number[]>;
 }
 
 const SHORTEST_WITH_SLIP = 6;
@@ -27,7 +25,7 @@ export function wordsOf(text: string): Words {
     start: match.index,
     end: match.index + match[0].length,
   }));
-  return { list, places: new Map() };
+  return { list };
 }
 
 const phrases = new Map<string, readonly string[]>();
@@ -45,31 +43,64 @@ function wordsOfPhrase(phrase: string): readonly string[] {
 const alike = (typed: string, wanted: string): boolean =>
   typed[0] === wanted[0] &&
   Math.abs(typed.length - wanted.length) <= 1 &&
-  (typed === wanted ||
-    typed === `${wanted}s` ||
-    wanted === `${typed}s` ||
-    (wanted.length >= SHORTEST_WITH_SLIP && typed.length >= SHORTEST_WITH_SLIP - 1 && withinOneSlip(typed, wanted)));
+  (typed === wanted || typed === `${wanted}s` || wanted === `${typed}s` || slipped(typed, wanted));
 
-function placesOf({ list, places }: Words, wanted: string): readonly number[] {
-  let known = places.get(wanted);
-  if (!known) {
-    known = list.flatMap(({ text }, i) => (alike(text, wanted) ? [i] : []));
-    places.set(wanted, known);
-  }
-  return known;
-}
-
-const NOWHERE: readonly CueFound[] = [];
+const slipped = (typed: string, wanted: string): boolean =>
+  wanted.length >= SHORTEST_WITH_SLIP && typed.length >= SHORTEST_WITH_SLIP - 1 && withinOneSlip(typed, wanted);
 
 /** Every place where a phrase stands; plurals and one slip of the finger in a long word do not matter. */
-export function findPhrase(words: Words, phrase: string): readonly CueFound[] {
-  const [first, ...rest] = wordsOfPhrase(phrase);
-  const starts = first === undefined ? [] : placesOf(words, first);
-  if (starts.length === 0) return NOWHERE;
-  return starts
-    .filter((start) => rest.every((word, i) => placesOf(words, word).includes(start + 1 + i)))
-    .map((start) => ({ start: words.list[start]!.start, end: words.list[start + rest.length]!.end }));
+export function findPhrase({ list }: Words, phrase: string): CueFound[] {
+  const wanted = wordsOfPhrase(phrase);
+  const [first] = wanted;
+  if (first === undefined) return [];
+  const found: CueFound[] = [];
+  for (let i = 0; i + wanted.length <= list.length; i += 1) {
+    if (alike(list[i]!.text, first) && wanted.every((word, j) => j === 0 || alike(list[i + j]!.text, word)))
+      found.push({ start: list[i]!.start, end: list[i + wanted.length - 1]!.end });
+  }
+  return found;
 }
 
 export const holdsPhrase = (words: Words, phrase: string): boolean => findPhrase(words, phrase).length > 0;
 export const lengthOfPhrase = (phrase: string): number => wordsOfPhrase(phrase).length;
+
+/** Phrases by their first word, so that of hundreds only those are looked for that a text could hold. */
+export interface PhraseIndex {
+  readonly byFirst: ReadonlyMap<string, readonly string[]>;
+  /** First words that are long enough to be known with a slip in them, by their first letter. */
+  readonly long: ReadonlyMap<string, readonly string[]>;
+}
+
+export function indexPhrases(phrases: Iterable<string>): PhraseIndex {
+  const byFirst = new Map<string, string[]>();
+  for (const phrase of phrases) put(byFirst, wordsOfPhrase(phrase)[0] ?? '', phrase);
+  const long = new Map<string, string[]>();
+  for (const first of byFirst.keys()) if (first.length >= SHORTEST_WITH_SLIP) put(long, first[0]!, first);
+  return { byFirst, long };
+}
+
+function put(lists: Map<string, string[]>, key: string, item: string): void {
+  const list = lists.get(key);
+  if (list) list.push(item);
+  else lists.set(key, [item]);
+}
+
+/** The phrases of an index that stand in a text, with their places. */
+export function phrasesIn(words: Words, { byFirst, long }: PhraseIndex): Map<string, readonly CueFound[]> {
+  const firsts = new Set(
+    words.list.flatMap(({ text }) => [
+      text,
+      `${text}s`,
+      ...(text.endsWith('s') ? [text.slice(0, -1)] : []),
+      ...(long.get(text[0]!)?.filter((first) => slipped(text, first)) ?? []),
+    ]),
+  );
+  const found = new Map<string, readonly CueFound[]>();
+  for (const first of firsts) {
+    for (const phrase of byFirst.get(first) ?? []) {
+      const places = findPhrase(words, phrase);
+      if (places.length > 0) found.set(phrase, places);
+    }
+  }
+  return found;
+}

@@ -1,7 +1,7 @@
 import type { Input } from '../core/calculation.js';
+import type { GivenValue } from '../core/outcome.js';
 import { readClock } from '../core/quantity/clock-text.js';
 import { forReading, withArticle, withFigures } from '../core/quantity/number.js';
-import type { GivenValue } from '../core/run.js';
 import { optionMeant } from './choices.js';
 import { wordsOf } from './cues.js';
 import { type Mention, measurementsIn } from './measurements.js';

@@ -1,5 +1,13 @@
 import type { Calculation, Input } from '../core/calculation.js';
-import { type CueFound, findPhrase, holdsPhrase, lengthOfPhrase, type Words } from './cues.js';
+import {
+  type CueFound,
+  holdsPhrase,
+  indexPhrases,
+  lengthOfPhrase,
+  type PhraseIndex,
+  phrasesIn,
+  type Words,
+} from './cues.js';
 import type { Mention } from './measurements.js';
 import { sizeSets } from './sizes.js';
 
@@ -15,11 +23,17 @@ export const NAMED = 1;
 /** What a group's usual question is ahead of its special ones. */
 const GENERAL = 0.25;
 
-const weightsOfLists = new WeakMap<readonly Calculation[], ReadonlyMap<string, number>>();
+/** The cues of some calculations, and how telling each is: rarer among the groups of calculations and longer weighs more. */
+interface Cues {
+  readonly weights: ReadonlyMap<string, number>;
+  readonly index: PhraseIndex;
+}
 
-/** How telling each cue is: rarer among the groups of calculations and longer weighs more. Worked out once for a list. */
-function weightsOf(calculations: readonly Calculation[]): ReadonlyMap<string, number> {
-  const known = weightsOfLists.get(calculations);
+const cuesOfLists = new WeakMap<readonly Calculation[], Cues>();
+
+/** Worked out once for a list. */
+function cuesOf(calculations: readonly Calculation[]): Cues {
+  const known = cuesOfLists.get(calculations);
   if (known) return known;
   const groups = new Map<string, Set<string>>();
   for (const { cues, slash } of calculations) {
@@ -28,8 +42,9 @@ function weightsOf(calculations: readonly Calculation[]): ReadonlyMap<string, nu
   const weights = new Map(
     [...groups].map(([cue, { size }]) => [cue, (1 + 0.6 * (lengthOfPhrase(cue) - 1)) / Math.sqrt(size)]),
   );
-  weightsOfLists.set(calculations, weights);
-  return weights;
+  const cues = { weights, index: indexPhrases(weights.keys()) };
+  cuesOfLists.set(calculations, cues);
+  return cues;
 }
 
 const inputWords = (input: Input): readonly string[] => [input.name, ...(input.words ?? [])];
@@ -53,12 +68,8 @@ export function topicsOf(
   mentions: readonly Mention[],
   calculations: readonly Calculation[],
 ): TopicScore[] {
-  const weights = weightsOf(calculations);
-  const found = new Map<string, readonly CueFound[]>();
-  for (const cue of weights.keys()) {
-    const places = findPhrase(words, cue);
-    if (places.length > 0) found.set(cue, places);
-  }
+  const { weights, index } = cuesOf(calculations);
+  const found = phrasesIn(words, index);
   return calculations
     .flatMap((calculation) => {
       const cues = calculation.cues.filter((cue) => found.has(cue));

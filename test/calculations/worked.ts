@@ -1,6 +1,7 @@
 import type { Calculation } from '../../src/core/calculation.js';
+import type { Given, Outcome } from '../../src/core/outcome.js';
 import { fromSI, toSI, unitNamed } from '../../src/core/quantity/units.js';
-import { type Given, type Outcome, run } from '../../src/core/run.js';
+import { run } from '../../src/core/run.js';
 
 /** What a member said: numbers with their unit, choices and looked-up things as text. */
 export type Said = Readonly<Record<string, readonly [value: number, unit: string] | string>>;
