@@ -9,21 +9,8 @@ import type { Preferences } from '../core/show-value.js';
 import { calculationList } from './catalogue.js';
 import type { StoredValue, Tank } from './ports.js';
 import { makeReply, notice, saying } from './replies.js';
-import { currentTank, now, preferencesFor, type Turn } from './turn.js';
-
-export const FIRST_TANK = 'main tank';
-
-/** The tank that a statement is about: the named one, the current one, or a new one. */
-export async function tankFor(turn: Turn, name: string | undefined): Promise<{ tank: Tank; created: boolean }> {
-  const wanted = name?.toLowerCase();
-  const found =
-    wanted === undefined ? currentTank(turn) : turn.tanks.find((tank) => tank.name.toLowerCase() === wanted);
-  if (found) {
-    if (!found.current) await turn.store.useTank(turn.speaker.id, found.id);
-    return { tank: found, created: false };
-  }
-  return { tank: await turn.store.createTank(turn.speaker.id, name ?? FIRST_TANK, now(turn)), created: true };
-}
+import { tankFor } from './tank-names.js';
+import { now, preferencesFor, type Turn } from './turn.js';
 
 export const toStored = (value: GivenValue): StoredValue =>
   'si' in value ? { si: value.si, ...(value.unit === undefined ? {} : { unit: value.unit }) } : { text: value.text };
@@ -214,29 +201,6 @@ export async function takeBack(turn: Turn): Promise<Reply> {
     private: true,
   });
 }
-
-const NO_NAME =
-  /^(?:new|big|large|small|little|own|old|main|current|reef|display|home|whole|first|glass|saltwater|salt ?water|acrylic|custom|next|dream|rectangular|empty|full|fish)$/;
-
-/** "my frag tank is …": a tank of that name. Ordinary adjectives are no names. */
-export function tankNamed(folded: string, tanks: readonly Tank[]): string | undefined {
-  const known = tanks.find(
-    ({ name }) => name !== FIRST_TANK && new RegExp(`(?<![a-z])${escaped(name.toLowerCase())}(?![a-z])`).test(folded),
-  );
-  if (known) return known.name;
-  const called = folded.match(
-    /(?:tank|system) (?:called|named) "?([a-z0-9][a-z0-9 '-]{0,28}?)"?(?= is| has|[,.:;]|$)/,
-  )?.[1];
-  if (called) return called.trim();
-  const named = folded.match(/\bmy ([a-z][a-z-]{1,20}(?: [a-z][a-z-]{1,20})?) tank\b/)?.[1];
-  if (!named || named.split(' ').every((word) => NO_NAME.test(word) || /^\d/.test(word))) return undefined;
-  return `${named
-    .split(' ')
-    .filter((word) => !NO_NAME.test(word))
-    .join(' ')} tank`;
-}
-
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /** Saves the inputs of an answer to a tank's page. */
 export async function saveInputs(

@@ -1,0 +1,43 @@
+import type { Calculation } from '../core/calculation.js';
+import { NAMED, type TopicScore } from '../language/topic.js';
+import type { Turn } from './turn.js';
+import type { Heard } from './understand.js';
+
+/** How far the best topic must lead when another topic's question is open. */
+const CLEAR_CHANGE = 2.4;
+
+/** Numbers in a message that may still change the last question without saying so. */
+const MOST_CHANGED = 2;
+/** Words in a message that may still be the answer to a question. */
+export const LONGEST_ANSWER = 4;
+
+/** "What about …": the last question with another number. */
+export const CHANGES =
+  /^(?:and |but |or |ok,? |so )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|no,?\s|nope,?\s|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try )/;
+/** "No, …": the last number was wrong. */
+export const CORRECTS = /^(?:no|nope|actually|sorry|i meant|i mean|oops|correction|wait)\b/;
+/** It asks something. */
+export const ASKS =
+  /\?|^(?:how|what|which|why|when|where|is|are|does|do|can|could|will|would|should|calculate|work out|find|figure)\b|,\s*(?:what|is|does|how|can|will|when)\b|\bhow (?:much|many|long|big|far|high|often|fast)\b/;
+/** It tells something. */
+export const STATES =
+  /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank)/;
+
+/** Whether a message names another topic than the open one. */
+function namesOther(topics: readonly TopicScore[], open: Calculation, least: number): boolean {
+  const [best] = topics;
+  if (!best || best.calculation.id === open.id || best.score < least) return false;
+  const own = topics.find(({ calculation }) => calculation.id === open.id)?.score ?? 0;
+  return own < best.score;
+}
+
+/** A message of its own topic, rather than an answer to the open question: it asks, or it is longer than an answer. */
+export const isNewQuestion = (heard: Heard, topics: readonly TopicScore[], open: Calculation): boolean =>
+  namesOther(topics, open, NAMED) && (ASKS.test(heard.text) || heard.words.list.length > LONGEST_ANSWER);
+
+/** A message that changes a number of the open question. */
+export function isChange(heard: Heard, topics: readonly TopicScore[], open: Calculation, { dialogue }: Turn): boolean {
+  if (CHANGES.test(heard.text)) return !namesOther(topics, open, CLEAR_CHANGE);
+  if (dialogue.stated || dialogue.answer === undefined || STATES.test(heard.text)) return false;
+  return !namesOther(topics, open, NAMED) && heard.mentions.length > 0 && heard.mentions.length <= MOST_CHANGED;
+}

@@ -1,0 +1,184 @@
+import { questionFor } from '../core/answer.js';
+import type { Calculation } from '../core/calculation.js';
+import type { Given } from '../core/outcome.js';
+import { profileInputs } from '../core/profile.js';
+import { unitNamed } from '../core/quantity/units.js';
+import type { Reply } from '../core/reply.js';
+import type { Preferences } from '../core/show-value.js';
+import { readingChoices, readValue } from '../language/read-value.js';
+import type { TopicScore } from '../language/topic.js';
+import { unitsNamed } from '../language/unit-words.js';
+import { asEarlier } from './dialogue.js';
+import { CHANGES, CORRECTS, LONGEST_ANSWER, STATES } from './manner.js';
+import { makeReply } from './replies.js';
+import { keep } from './statement.js';
+import { tankFor, tankNamed } from './tank-names.js';
+import { hintsFor, preferencesFor, type Turn } from './turn.js';
+import { askWhich, misfit } from './unclear.js';
+import { type Heard, saysAnything, type Understood, understand } from './understand.js';
+import { work } from './work.js';
+
+const over = ({ dialogue }: Turn, fresh: Given): Given => ({ ...asEarlier(dialogue.given), ...fresh });
+
+const remember = (turn: Turn, understood: Understood): Understood => {
+  turn.understood = understood;
+  return understood;
+};
+
+/** The answer to what was asked; whatever else it says is taken too. @returns undefined when it is no answer */
+export async function answerAsked(
+  turn: Turn,
+  open: Calculation,
+  asked: string,
+  heard: Heard,
+): Promise<Reply[] | undefined> {
+  const input = open.inputs[asked];
+  if (!input) return undefined;
+  const hints = hintsFor(turn, heard.said);
+  const understood = remember(turn, await understand(heard, open.inputs, hints, asked));
+  const preferences = preferencesFor(turn, heard.said);
+  const unclear = askWhich(turn, open, over(turn, understood.given), understood);
+  if (unclear) return [unclear];
+  if (saysAnything(understood)) return [await work(turn, open, over(turn, understood.given), preferences)];
+  const read = await readValue(input, heard.original, hints);
+  if ('value' in read) return [await work(turn, open, over(turn, { [asked]: read.value }), preferences)];
+  const stated = heard.mentions.length > 0 ? await state(turn, heard, []) : undefined;
+  if (stated) {
+    const again = makeReply(turn.speaker, 'question', questionFor(open, asked), {
+      calculation: open.id,
+      asks: [asked],
+    });
+    return [...stated, again];
+  }
+  if ('problem' in read && heard.words.list.length <= LONGEST_ANSWER) {
+    return [
+      makeReply(turn.speaker, 'question', read.problem, {
+        calculation: open.id,
+        body: questionFor(open, asked),
+        asks: [asked],
+      }),
+    ];
+  }
+  return undefined;
+}
+
+/** The open question with what the message changes. @returns undefined when it changes nothing */
+export async function change(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
+  const understood = remember(turn, await understand(heard, open.inputs, hintsFor(turn, heard.said)));
+  const preferences = preferencesFor(turn, heard.said);
+  if (!saysAnything(understood)) return CORRECTS.test(heard.text) ? state(turn, heard, []) : undefined;
+  const unclear = askWhich(turn, open, over(turn, understood.given), understood);
+  if (unclear) return [unclear];
+  const replies = [await work(turn, open, over(turn, understood.given), preferences)];
+  const corrected = CORRECTS.test(heard.text)
+    ? await correctTank(turn, open, understood.given, preferences)
+    : undefined;
+  return corrected ? [...replies, corrected] : replies;
+}
+
+/** "No, the glass is 10 mm" also mends the tank's page where it holds the old value. */
+async function correctTank(
+  turn: Turn,
+  open: Calculation,
+  given: Given,
+  preferences: Preferences,
+): Promise<Reply | undefined> {
+  const tank = turn.tanks.find(({ current }) => current);
+  const values = Object.fromEntries(
+    Object.entries(given).flatMap(([id, value]) => {
+      const key = open.inputs[id]?.profile;
+      return key !== undefined && tank?.values[key] ? [[key, value]] : [];
+    }),
+  );
+  return Object.keys(values).length > 0 ? keep(turn, undefined, values, preferences, []) : undefined;
+}
+
+/**
+ * A statement about the tank: kept on its page.
+ * @param topic the message could be this question too; it is one when the question can use more of its numbers than the tank can keep
+ */
+export async function state(
+  turn: Turn,
+  heard: Heard,
+  why: string[],
+  topic?: Calculation,
+): Promise<Reply[] | undefined> {
+  const understood = remember(
+    turn,
+    await understand(heard, profileInputs, hintsFor(turn, heard.said), undefined, true),
+  );
+  if (!saysAnything(understood) && understood.assignment.mismatches.length === 0) return undefined;
+  if (topic) {
+    const asQuestion = await understand(heard, topic.inputs, hintsFor(turn, heard.said));
+    const fewerLeft = asQuestion.assignment.unused.length < understood.assignment.unused.length;
+    const more = Object.keys(asQuestion.given).length - Object.keys(understood.given).length;
+    const moreUsed = STATES.test(heard.text) ? more > 0 : more >= 0;
+    if (fewerLeft || moreUsed) return undefined;
+  }
+  why.push('it tells something about the tank', ...understood.why);
+  const [mismatch] = understood.assignment.mismatches;
+  if (mismatch && Object.keys(understood.given).length === 0) return [misfit(turn, heard, mismatch, profileInputs)];
+  if (Object.keys(understood.given).length === 0 && understood.doubts.length === 0) return undefined;
+  const preferences = preferencesFor(turn, heard.said);
+  const name = tankNamed(heard.text, turn.tanks);
+  if (understood.doubts.length > 0) {
+    const doubt = understood.doubts[0]!;
+    const choices = readingChoices(doubt.readings);
+    const kept =
+      Object.keys(understood.given).length > 0
+        ? [await keep(turn, name, understood.given, preferences, understood.guessed)]
+        : [];
+    const sizes = understood.doubts.map(({ mention }) => mention.value).join(' x ');
+    return [
+      ...kept,
+      makeReply(
+        turn.speaker,
+        'question',
+        `In which unit is ${understood.doubts.length > 1 ? sizes : `the ${profileInputs[doubt.id]!.name}`}: ${choices}?`,
+        { body: 'Say it again with the unit and I keep it.', asks: understood.doubts.map(({ id }) => id) },
+      ),
+    ];
+  }
+  return [await keep(turn, name, understood.given, preferences, understood.guessed)];
+}
+
+/** A new question. */
+export async function question(turn: Turn, heard: Heard, topics: readonly TopicScore[]): Promise<Reply[]> {
+  const { calculation } = topics[0]!;
+  const understood = remember(turn, await understand(heard, calculation.inputs, hintsFor(turn, heard.said)));
+  const preferences = preferencesFor(turn, heard.said);
+  const named = tankNamed(heard.text, turn.tanks);
+  const other = named === undefined ? undefined : turn.tanks.find(({ name }) => name === named);
+  if (other && !other.current) {
+    const { tank } = await tankFor(turn, other.name);
+    turn.tanks = turn.tanks.map((entry) => ({ ...entry, current: entry.id === tank.id }));
+  }
+  const goesOn = turn.dialogue.asked !== undefined || !saysAnything(understood) || CHANGES.test(heard.text);
+  const sameTopic = turn.dialogue.topic === calculation.id && goesOn;
+  const given = sameTopic ? over(turn, understood.given) : understood.given;
+  const unclear = askWhich(turn, calculation, given, understood);
+  if (unclear) return [unclear];
+  delete turn.dialogue.stated;
+  return [await work(turn, calculation, given, preferences)];
+}
+
+/** "cm", or the number again with its unit. */
+export async function settleDoubts(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
+  const { doubts } = turn.dialogue;
+  const named = [
+    ...heard.said,
+    ...heard.words.list.flatMap(({ text }) => unitsNamed(text)),
+    ...unitsNamed(heard.text),
+  ].map(({ id }) => id);
+  const chosen = doubts!.flatMap(({ id, readings }) => {
+    const reading = readings.find(({ unit }) => named.includes(unit));
+    return reading ? [[id, { si: reading.si, unit: reading.unit, from: 'message' as const }] as const] : [];
+  });
+  delete turn.dialogue.doubts;
+  if (chosen.length === 0 || heard.mentions.length > doubts!.length) return undefined;
+  const preferences = preferencesFor(
+    turn,
+    chosen.map(([, { unit }]) => unitNamed(unit)),
+  );
+  return [await work(turn, open, over(turn, Object.fromEntries(chosen)), preferences)];
+}
