@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
-import { readInputs } from '../src/conversation/structured.js';
-import type { Calculation } from '../src/core/calculation.js';
-import { calculations } from '../src/core/calculations/index.js';
-import type { WorkedResult } from '../src/core/outcome.js';
-import { clockText } from '../src/core/quantity/clock-text.js';
+import { afterAll, describe, expect, test } from 'vitest';
+import { calculationNamed } from '../src/conversation/catalogue.js';
 import { isUnit, toSI, unitNamed } from '../src/core/quantity/units.js';
-import { run } from '../src/core/run.js';
+import type { ReplyResult } from '../src/core/reply.js';
+import { startTalk } from './conversation.js';
 import { innerFunctions } from './reference/inner-functions.js';
+
+const talk = await startTalk();
+afterAll(() => talk.close());
 
 interface Value {
   value: unknown;
@@ -31,7 +31,6 @@ interface Case {
 const load = (file: string): Case[] =>
   JSON.parse(readFileSync(new URL(`./reference/${file}.json`, import.meta.url), 'utf8'));
 const cases = ['build-physics', 'water', 'light', 'water-and-light'].flatMap(load);
-const byId = new Map<string, Calculation>(calculations.map((calculation) => [calculation.id, calculation]));
 
 /** Result ids that are another result in another unit. */
 const inOtherUnit = (id: string): string => id.replace(/_(us|imperial|mg)$/, '');
@@ -42,9 +41,9 @@ function siOf(value: number, unit: string | null): { si: number; scale: number }
   return { si: toSI(value, row), scale: row.factor };
 }
 
-function comparable(found: WorkedResult): unknown {
-  return found.result.kind === 'clock' && typeof found.value === 'number' ? clockText(found.value) : found.value;
-}
+/** A number in SI, else the value as it stands: a label, a clock time, true or false. */
+const comparable = ({ si, value }: ReplyResult): unknown =>
+  value === null ? null : typeof value === 'string' || typeof value === 'boolean' ? value : si;
 
 function check(id: string, got: unknown, expected: Value, tolerance: Tolerance): void {
   const message = `${id}: got ${JSON.stringify(got)}, want ${JSON.stringify(expected)}`;
@@ -67,36 +66,33 @@ function check(id: string, got: unknown, expected: Value, tolerance: Tolerance):
   }
 }
 
-describe('check values of calculations', () => {
-  for (const entry of cases.filter(({ calculation }) => byId.has(calculation))) {
+describe('check values of calculations, through the structured call', () => {
+  for (const entry of cases.filter(({ calculation }) => calculationNamed(calculation))) {
     test(`${entry.calculation}: ${entry.case}`, async () => {
-      const calculation = byId.get(entry.calculation)!;
-      const { given, ask, problems } = await readInputs(calculation, entry.inputs, async (_, text) => ({
-        text,
-        from: 'message',
-      }));
-      expect(problems).toEqual([]);
-      if (entry.expected.asks) {
-        expect([...ask]).toEqual(entry.expected.asks.value);
+      const { calculation, inputs, expected, tolerance } = entry;
+      const [reply] = await talk.sends({ calculation, inputs });
+      if (expected.asks) {
+        expect(reply!.kind).toBe('question');
+        expect(reply!.asks).toEqual(expected.asks.value);
         return;
       }
-      const outcome = run(calculation, given);
-      if (entry.expected.refused) {
-        expect(outcome.kind).toBe('refusal');
+      if (expected.refused) {
+        expect(reply!.kind, reply!.text).toBe('refusal');
         return;
       }
-      expect(
-        outcome.kind,
-        JSON.stringify(outcome.kind === 'refusal' ? outcome.refusals : outcome.kind === 'question' ? outcome.asks : ''),
-      ).toBe('answer');
-      if (outcome.kind !== 'answer') return;
-      for (const [id, expected] of Object.entries(entry.expected)) {
+      expect(reply!.kind, reply!.text).toBe('answer');
+      for (const [id, wanted] of Object.entries(expected)) {
         const found =
-          outcome.results.find((result) => result.id === id) ??
-          outcome.results.find((result) => result.id === inOtherUnit(id));
-        const input = outcome.inputs.find((used) => used.id === id);
+          reply!.results.find((result) => result.id === id) ??
+          reply!.results.find((result) => result.id === inOtherUnit(id));
+        const input = reply!.inputs.find((used) => used.id === id);
         expect(found ?? input, `no result ${id}`).toBeDefined();
-        check(id, found ? comparable(found) : (input!.si ?? input!.text), expected, entry.tolerance[id] ?? {});
+        check(
+          id,
+          found ? comparable(found) : typeof wanted.value === 'number' ? input!.si : input!.value,
+          wanted,
+          tolerance[id] ?? {},
+        );
       }
     });
   }
@@ -116,7 +112,7 @@ describe('check values of inner functions', () => {
 
 test('says which check values have nothing to run them yet', () => {
   const unbuilt = [...new Set(cases.map(({ calculation }) => calculation))].filter(
-    (id) => !byId.has(id) && !(id in innerFunctions),
+    (id) => !calculationNamed(id) && !(id in innerFunctions),
   );
   console.info(`not built yet (${unbuilt.length}): ${unbuilt.join(', ')}`);
   expect(cases.length).toBeGreaterThan(400);

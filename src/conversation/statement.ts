@@ -57,7 +57,7 @@ function rulesBroken(tank: Tank, values: Given): { text: string; keys: string[] 
     .flatMap((calculation) => {
       const given = givenFor(calculation, tank, values);
       if (Object.keys(given).length < 2) return [];
-      const outcome = run(calculation, given);
+      const outcome = run(calculation, given, { spread: false });
       if (outcome.kind !== 'refusal') return [];
       return outcome.refusals
         .filter(({ code }) => code === 'rule')
@@ -148,10 +148,12 @@ function guessLine(guessed: readonly string[], good: Given, preferences: Prefere
 /** What the tank's numbers are already enough for, and what is missing for the next answer. */
 function nextStep(values: Readonly<Record<string, StoredValue>>): string {
   const tank: Tank = { id: '', member: '', name: '', current: true, values };
-  const states = calculationList.map((calculation) => ({
-    calculation,
-    outcome: run(calculation, givenFor(calculation, tank, {})),
-  }));
+  const states = calculationList.flatMap((calculation) => {
+    const given = givenFor(calculation, tank, {});
+    return Object.keys(given).length === 0
+      ? []
+      : [{ calculation, outcome: run(calculation, given, { spread: false }) }];
+  });
   const ready = states.filter(
     ({ calculation, outcome }) =>
       outcome.kind === 'answer' && outcome.inputs.some(({ from }) => from === 'profile') && calculation.cues.length > 0,

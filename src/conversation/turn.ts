@@ -160,7 +160,7 @@ function workedOut(turn: Turn, key: ProfileKey): GivenValue | undefined {
         return value ? [[inputId, value]] : [];
       }),
     );
-    const outcome = run(calculation, given);
+    const outcome = run(calculation, given, { spread: false });
     const worked = outcome.kind === 'answer' ? outcome.results.find((result) => result.id === id) : undefined;
     if (typeof worked?.value === 'number')
       return { si: worked.value, from: 'profile', via: calculation.title.toLowerCase() };

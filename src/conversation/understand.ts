@@ -42,6 +42,8 @@ export interface Understood {
   readonly windows: readonly ClockWindow[];
   /** Values whose unit was guessed, to be said in the reply. */
   readonly guessed: readonly string[];
+  /** Values whose unit has two meanings, of which the question's was taken: 100 g as gallons. */
+  readonly twoMeanings: readonly { readonly id: string; readonly said: string }[];
 }
 
 /** Reads a message for a set of inputs: pipe sizes and lists first, then choices and clock times, then every number. */
@@ -70,14 +72,21 @@ export async function understand(
     ...Object.fromEntries(texts.map(({ id, text }) => [id, { text, from: 'message' as const }])),
   };
   const guessed = assignment.roles
-    .filter(({ reading, mention }) => reading.guessed && mention.units.length === 0)
+    .filter(({ reading, mention }) => reading.guessed && mention.units.length === 0 && reading.unit.shown !== '')
     .map(({ id }) => id);
+  const twoMeanings = assignment.roles
+    .filter(({ mention }) => isAmbiguous(mention))
+    .map(({ id, mention }) => ({ id, said: heard.text.slice(mention.start, mention.end) }));
   const why = [
     ...assignment.why,
     ...texts.map(({ id, text }) => `“${text}” is taken as the ${inputs[id]!.name}: it names one`),
   ];
-  return { given, doubts: assignment.doubts, windows, assignment, why, guessed };
+  return { given, doubts: assignment.doubts, windows, assignment, why, guessed, twoMeanings };
 }
+
+/** g and oz are a mass or a volume. */
+const isAmbiguous = ({ units }: Mention): boolean =>
+  ['mass', 'volume'].every((quantity) => units.some(({ quantities }) => quantities.includes(quantity as never)));
 
 async function datesIn(inputs: Readonly<Record<string, Input>>, text: string): Promise<TextRole[]> {
   const id = Object.keys(inputs).find((name) => inputs[name]!.kind === 'date');

@@ -39,7 +39,26 @@ export async function work(
     at: now(turn),
   });
   turn.dialogue.answer = answerId;
-  return answer(turn, outcome, preferences, answerId);
+  const reply = answer(turn, outcome, preferences, answerId);
+  const notes = takenForGranted(turn, reply);
+  if (notes.length === 0) return reply;
+  return makeReply(turn.speaker, 'answer', reply.headline, { ...reply, cautions: [...reply.cautions, ...notes] });
+}
+
+/** A unit that was guessed is said, never silent. */
+function takenForGranted({ understood }: Turn, { inputs }: Reply): Reply['cautions'] {
+  const shown = (id: string) => inputs.find((input) => input.id === id && input.from === 'message');
+  const guessed = (understood?.guessed ?? [])
+    .flatMap((id) => shown(id) ?? [])
+    .map(({ name, shown: text }) => `${name} ${text}`);
+  const meanings = (understood?.twoMeanings ?? []).flatMap(({ id, said }) =>
+    shown(id) ? [`I read “${said}” as ${shown(id)!.shown}.`] : [],
+  );
+  const texts = [
+    ...(guessed.length > 0 ? [`No unit was given, so I took: ${guessed.join('; ')}. Say so if it is another.`] : []),
+    ...meanings,
+  ];
+  return texts.map((text) => ({ level: 'note', text }));
 }
 
 function rememberTopic({ dialogue }: Turn, calculation: Calculation, given: Given): void {

@@ -9,9 +9,10 @@ import { brokenRules, workSteps } from './work-steps.js';
 
 /**
  * Works a calculation from what was given.
+ * @param spread false where nobody reads how far guesses move the results: every corner of the guesses is a run of its own
  * @returns an answer; the inputs still to be asked for; or the refusals, when a value is outside the model's range
  */
-export function run(calculation: Calculation, given: Given): Outcome {
+export function run(calculation: Calculation, given: Given, { spread = true } = {}): Outcome {
   const resolved = resolve(calculation, given);
   const { inputs, refusals } = resolved;
   refusals.push(...brokenRules(calculation, resolved));
@@ -32,7 +33,7 @@ export function run(calculation: Calculation, given: Given): Outcome {
     calculation,
     inputs: [...inputs, ...constantsUsed(calculation, steps)],
     steps,
-    results: withSpread(calculation, given, inputs, results),
+    results: spread ? withSpread(calculation, given, inputs, results) : results,
     cautions,
     at: resolved,
     sources: [...new Set(sources)],

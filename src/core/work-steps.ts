@@ -11,7 +11,7 @@ const formulas = new Map<
   { tree: Formula; work: (values: Readonly<Record<string, number>>) => number; symbols: string[] }
 >();
 
-/** A formula's tree, its closure and its symbols, made once a process. */
+/** A formula's tree, its closure and its symbols, made once. */
 export function readOnce(text: string) {
   let read = formulas.get(text);
   if (!read) {

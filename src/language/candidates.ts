@@ -1,5 +1,6 @@
 import type { Input, QuantityInput } from '../core/calculation.js';
-import { type CueFound, findPhrase, type Words } from './cues.js';
+import type { CueFound } from './cues.js';
+import type { CuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
 import { narrowness, type Reading, readingsOf, type UnitHints } from './readings.js';
 import { isQuantity } from './sizes.js';
@@ -20,17 +21,6 @@ export const NEAR = 0.3;
 /** How far a cue word reaches, in characters. */
 const REACH = 48;
 const CLAUSE = /[,;.!?]\s|\b(?:and|with|but|if|when|while|where)\b/g;
-
-type CuePlaces = ReadonlyMap<string, readonly CueFound[]>;
-
-export function cuePlaces(inputs: Readonly<Record<string, Input>>, words: Words): CuePlaces {
-  return new Map(
-    Object.entries(inputs).map(([id, input]) => [
-      id,
-      [input.name, ...(input.words ?? [])].flatMap((word) => findPhrase(words, word)),
-    ]),
-  );
-}
 
 export function candidatesFor(
   mention: Mention,

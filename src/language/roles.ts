@@ -1,7 +1,8 @@
 import type { Input, QuantityInput } from '../core/calculation.js';
 import { bestMatch } from './best-match.js';
-import { type Candidate, candidatesFor, cuePlaces, isLabel, leastNear, mismatchOf, NEAR } from './candidates.js';
+import { type Candidate, candidatesFor, isLabel, leastNear, mismatchOf, NEAR } from './candidates.js';
 import type { Words } from './cues.js';
+import { cuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
 import { type Reading, readingsOf, type UnitHints } from './readings.js';
 import { isQuantity, setFor, sizeSets, unitsForBareSizes } from './sizes.js';

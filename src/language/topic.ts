@@ -1,13 +1,6 @@
 import type { Calculation, Input } from '../core/calculation.js';
-import {
-  type CueFound,
-  holdsPhrase,
-  indexPhrases,
-  lengthOfPhrase,
-  type PhraseIndex,
-  phrasesIn,
-  type Words,
-} from './cues.js';
+import { type CueFound, indexPhrases, lengthOfPhrase, type PhraseIndex, phrasesIn, type Words } from './cues.js';
+import { cuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
 import { sizeSets } from './sizes.js';
 
@@ -47,8 +40,6 @@ function cuesOf(calculations: readonly Calculation[]): Cues {
   return cues;
 }
 
-const inputWords = (input: Input): readonly string[] => [input.name, ...(input.words ?? [])];
-
 const fitsOne = (input: Input, mention: Mention): boolean =>
   input.kind === 'quantity' && mention.units.some(({ quantities }) => quantities.includes(input.quantity));
 
@@ -75,9 +66,7 @@ export function topicsOf(
       const cues = calculation.cues.filter((cue) => found.has(cue));
       if (cues.length === 0) return [];
       const fromCues = sumOfSeparate(cues.map((cue) => ({ weight: weights.get(cue)!, places: found.get(cue)! })));
-      const named = Object.values(calculation.inputs).filter((input) =>
-        inputWords(input).some((word) => holdsPhrase(words, word)),
-      );
+      const named = [...cuePlaces(calculation.inputs, words).values()].filter((places) => places.length > 0);
       const fromInputs = named.length * 0.15;
       const usable = mentions.filter((mention) => fits(calculation, mention)).length;
       const fromMentions = mentions.length === 0 ? 0 : (0.8 * usable) / mentions.length;
