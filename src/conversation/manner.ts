@@ -8,17 +8,21 @@ const CLEAR_CHANGE = 2.4;
 
 /** Numbers in a message that may still change the last question without saying so. */
 const MOST_CHANGED = 2;
+/** Words in a message that may still change the last question. */
+const LONGEST_CHANGE = 6;
+/** A verb that makes a sentence of a thing and a number: "the room is 68", against "room 68". */
+const TELLS = /\b(?:is|are|was|has|have|holds|got|'s|it'?s|i'm|im|sits|runs)\b|^my\b/;
 /** Words in a message that may still be the answer to a question. */
 export const LONGEST_ANSWER = 4;
 
 /** "What about …": the last question with another number. */
 export const CHANGES =
-  /^(?:and |but |or |ok,? |so )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|no,?\s|nope,?\s|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try )/;
+  /^(?:and |but |or |ok,? |so )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|no,?\s|nope,?\s|no wait|wait|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try )/;
 /** "No, …": the last number was wrong. */
-export const CORRECTS = /^(?:no|nope|actually|sorry|i meant|i mean|oops|correction|wait)\b/;
+export const CORRECTS = /^(?:no|nope|no wait|actually|sorry|i meant|i mean|oops|correction|wait)\b/;
 /** It asks something. */
 export const ASKS =
-  /\?|^(?:how|what|which|why|when|where|is|are|does|do|can|could|will|would|should|calculate|work out|find|figure)\b|,\s*(?:what|is|does|how|can|will|when)\b|\bhow (?:much|many|long|big|far|high|often|fast)\b/;
+  /\?|\b(?:how|what|whats|what's|which|when|why|where|should|calculate|work out|enough|do i|can i|will (?:it|my|the|this))\b|^(?:is|are|does|do|can|could|will|would|find|figure)\b/;
 /** It tells something. */
 export const STATES =
   /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank)/;
@@ -38,6 +42,8 @@ export const isNewQuestion = (heard: Heard, topics: readonly TopicScore[], open:
 /** A message that changes a number of the open question. */
 export function isChange(heard: Heard, topics: readonly TopicScore[], open: Calculation, { dialogue }: Turn): boolean {
   if (CHANGES.test(heard.text)) return !namesOther(topics, open, CLEAR_CHANGE);
-  if (dialogue.stated || dialogue.answer === undefined || STATES.test(heard.text)) return false;
-  return !namesOther(topics, open, NAMED) && heard.mentions.length > 0 && heard.mentions.length <= MOST_CHANGED;
+  if (dialogue.stated || dialogue.answer === undefined) return false;
+  if (STATES.test(heard.text) && (TELLS.test(heard.text) || heard.words.list.length > LONGEST_CHANGE)) return false;
+  const short = heard.mentions.length > 0 || heard.words.list.length <= LONGEST_CHANGE;
+  return !namesOther(topics, open, NAMED) && short && heard.mentions.length <= MOST_CHANGED;
 }

@@ -72,14 +72,14 @@ function rulesBroken(tank: Tank, values: Given): { text: string; keys: string[] 
 }
 
 function givenFor(calculation: Calculation, tank: Tank, values: Given): Given {
-  return Object.fromEntries(
-    Object.entries(calculation.inputs).flatMap(([id, { profile }]) => {
-      if (profile === undefined) return [];
-      const stored = tank.values[profile];
-      const value = values[profile] ?? (stored && fromStored(stored));
-      return value ? [[id, value]] : [];
-    }),
-  );
+  const given: Record<string, GivenValue> = {};
+  for (const [id, { profile }] of Object.entries(calculation.inputs)) {
+    if (profile === undefined) continue;
+    const stored = tank.values[profile];
+    const value = values[profile] ?? (stored && fromStored(stored));
+    if (value) given[id] = value;
+  }
+  return given;
 }
 
 /** Keeps what was said about a tank and says what was understood, what changed, and what was not kept. */

@@ -64,7 +64,8 @@ export interface QuantityInput extends InputBase {
   /** The low end itself is refused (a volume of nothing). */
   readonly aboveLow?: boolean;
   readonly whole?: boolean;
-  readonly default?: Default;
+  /** Of several the first that can be worked stands. */
+  readonly default?: Default | readonly Default[];
   /** Display units where they differ from the quantity's own: millimetres for glass. */
   readonly units?: { readonly metric: string; readonly us: string };
   /** A likely slip for values outside the range, `[low, high, sentence]` in the range's unit. First match is said. */
@@ -128,6 +129,10 @@ export interface LookupInput extends InputBase {
 }
 
 export type Input = QuantityInput | ChoiceInput | ClockInput | DateInput | LookupInput;
+
+/** An input's defaults as a list. */
+export const defaultsOf = ({ default: fallback }: QuantityInput): readonly Default[] =>
+  fallback === undefined ? [] : Array.isArray(fallback) ? (fallback as readonly Default[]) : [fallback as Default];
 
 type Spec<T extends Input> = Omit<T, 'kind' | 'quantity'>;
 export const quantity = (name: QuantityName, spec: Spec<QuantityInput>): QuantityInput => ({

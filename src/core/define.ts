@@ -1,5 +1,13 @@
 import { quantityTable } from '../../data/quantities.js';
-import type { Calculation, CalculationSpec, Condition, Input, Step } from './calculation.js';
+import {
+  type Calculation,
+  type CalculationSpec,
+  type Condition,
+  defaultsOf,
+  type Input,
+  type QuantityInput,
+  type Step,
+} from './calculation.js';
 import { checkCondition } from './condition.js';
 import { FormulaError, parseFormula, type Shape, shapeOf } from './formula.js';
 import { functions } from './functions.js';
@@ -47,11 +55,13 @@ export function calculation(spec: CalculationSpec): Calculation {
   };
 
   for (const [id, input] of Object.entries(whole.inputs)) {
-    if (input.kind === 'quantity' && input.default && 'formula' in input.default) {
-      const { formula } = input.default;
-      at(`default of ${id}`, () => checkFormula(formula, shapeOfStep(input.quantity), symbols));
+    for (const fallback of input.kind === 'quantity' ? defaultsOf(input) : []) {
+      if ('formula' in fallback)
+        at(`default of ${id}`, () =>
+          checkFormula(fallback.formula, shapeOfStep((input as QuantityInput).quantity), symbols),
+        );
+      judge(`default of ${id}`, fallback.when);
     }
-    if (input.kind === 'quantity') judge(`default of ${id}`, input.default?.when);
     judge(`need of ${id}`, input.needed);
   }
   for (const step of whole.steps) {

@@ -1,5 +1,12 @@
 import { quantityTable } from '../../data/quantities.js';
-import type { Calculation, From, Input, QuantityInput } from './calculation.js';
+import {
+  type Calculation,
+  type Default,
+  defaultsOf,
+  type From,
+  type Input,
+  type QuantityInput,
+} from './calculation.js';
 import { type Circumstances, holds } from './condition.js';
 import { functions } from './functions.js';
 import type { Given, GivenValue, UsedInput, WorkedStep } from './outcome.js';
@@ -193,8 +200,19 @@ function applyDefault(calculation: Calculation, at: Resolved, id: string, input:
     takeChoice(at, id, input, input.default, 'default');
     return true;
   }
-  if (input.kind !== 'quantity' || !input.default || !holds(input.default.when, at, functions)) return false;
-  const fallback = input.default;
+  if (input.kind !== 'quantity') return false;
+  return defaultsOf(input).some(
+    (fallback) => holds(fallback.when, at, functions) && applyOne(calculation, at, id, input, fallback),
+  );
+}
+
+function applyOne(
+  calculation: Calculation,
+  at: Resolved,
+  id: string,
+  input: QuantityInput,
+  fallback: Default,
+): boolean {
   if ('value' in fallback) {
     const unit = unitNamed(fallback.unit);
     const spread =

@@ -37,9 +37,9 @@ export function candidatesFor(
     const readings = readingsOf(input, mention, hints);
     const [first] = readings;
     if (!first) return [];
-    const twin = twinOf(id, inputs);
+    const twin = thing === 'sump' ? twinOf(id, inputs) : undefined;
     // "22 cm of water" in the sump: the words that point at the display's water height point at the sump's.
-    const borrowed = thing === 'sump' && OF_SUMP.test(id) && twin !== undefined ? cues.get(twin)! : [];
+    const borrowed = twin !== undefined && OF_SUMP.test(id) ? cues.get(twin)! : [];
     const near = closeness(mention, [...(cues.get(id) ?? []), ...borrowed], text, mentions);
     const bare = first.guessed && mention.units.length === 0;
     if (mention.word && id !== asked && input.quantity !== 'count' && input.quantity !== 'fraction') return [];

@@ -57,8 +57,9 @@ const WORD = new RegExp(
   'y',
 );
 const AND_SHARE = /\s+and\s+(?:a\s+|one\s+)?(half|quarter|third)(?![a-z])/y;
+/** "third" alone is the third of something: a share needs its count, but for halves and quarters. */
 const SHARE_WORD =
-  /(?:(one|two|three|five|seven|a)[- ])?(half|quarter|third|eighth)s?(?:\s+(?:of\s+)?an?(?=\s))?(?![a-z])/y;
+  /(?:(one|two|three|five|seven|a)[- ](third|eighth|quarter|half)|(half|quarter))s?(?:\s+(?:of\s+)?an?(?=\s))?(?![a-z])/y;
 const MIXED = /(\d+)(?:\s*-\s*|\s+)(\d+)\s?\/\s?(\d+)(?![\d/])/y;
 const FRACTION = /(\d+)\s?\/\s?(\d+)(?![\d/])/y;
 const DIGITS = /(\d{1,3}(?:,\d{3})+|\d+)(\.\d+)?(?:e[+-]?\d+)?|\.\d+/y;
@@ -107,7 +108,7 @@ function wordsAt(text: string, start: number): NumberFound | undefined {
   const share = at(SHARE_WORD, text, start);
   if (share && !text.startsWith('half a dozen', start)) {
     const count = share[1] === undefined || share[1] === 'a' ? 1 : WORDS[share[1]]!;
-    return { value: count * SHARES[share[2]!]!, end: SHARE_WORD.lastIndex, word: true };
+    return { value: count * SHARES[(share[2] ?? share[3])!]!, end: SHARE_WORD.lastIndex, word: true };
   }
   const word = at(WORD, text, start);
   if (!word) return undefined;

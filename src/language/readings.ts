@@ -1,5 +1,6 @@
 import { quantityTable } from '../../data/quantities.js';
 import type { QuantityInput } from '../core/calculation.js';
+import { salinityOfDensity, seawaterDensity } from '../core/models/seawater.js';
 import { displayUnit, systemOf, toSI, type UnitRow, unitNamed } from '../core/quantity/units.js';
 import type { Preferences } from '../core/show-value.js';
 import type { Mention } from './measurements.js';
@@ -13,6 +14,8 @@ export interface Reading {
   /** The unit was not said. */
   readonly guessed: boolean;
   readonly plausible: boolean;
+  /** The digits were a specific gravity, turned into a salinity. */
+  readonly specificGravity?: number;
 }
 
 /** What else is known when a unit must be guessed. */
@@ -69,6 +72,22 @@ const reading = (input: QuantityInput, mention: Mention, unit: UnitRow, guessed:
   return { si, unit, guessed, plausible: inBand(si, usualBand(input)), ...spread };
 };
 
+const SG_BAND = [0.99, 1.045] as const;
+
+/** A salinity of about 1 is nobody's: the digits are a specific gravity. */
+const isSpecificGravity = ({ value, units }: Mention): boolean =>
+  value >= SG_BAND[0] &&
+  value <= SG_BAND[1] &&
+  value !== 1 &&
+  units.every(({ quantities }) => quantities.includes('specific gravity'));
+
+/** The salinity of a specific gravity on the 25 °C over 25 °C scale. */
+function fromSpecificGravity({ value }: Mention): Reading {
+  const T = toSI(25, unitNamed('degC'));
+  const si = salinityOfDensity(value * seawaterDensity(0, T), T);
+  return { si, unit: unitNamed('g/kg'), guessed: false, plausible: true, specificGravity: value };
+}
+
 /** A unit of the input's quantity. "degrees" is no more than a bare number for a temperature. */
 function saidUnits(input: QuantityInput, mention: Mention): readonly UnitRow[] {
   const fitting = mention.units.filter(({ quantities }) => quantities.includes(input.quantity));
@@ -84,6 +103,7 @@ const isBare = (input: QuantityInput, mention: Mention): boolean =>
  * be asked.
  */
 export function readingsOf(input: QuantityInput, mention: Mention, hints: UnitHints): Reading[] {
+  if (input.quantity === 'salinity' && isSpecificGravity(mention)) return [fromSpecificGravity(mention)];
   const said = saidUnits(input, mention);
   if (said.length > 0) return said.map((unit) => reading(input, mention, unit, false));
   if (mention.difference && input.quantity === 'temperature') return [];

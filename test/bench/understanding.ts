@@ -16,7 +16,7 @@ import { sentences } from './messages.js';
 import { medianPace, type Pace, timeEach } from './rounds.js';
 
 const WARM_UP = 1;
-const ROUNDS = 5;
+const ROUNDS = 3;
 
 /** Our reading: measurements, topic, and which number is which input of it. */
 function ours(sentence: string) {

@@ -16,7 +16,7 @@ export const siphonInputs = {
   drop: quantity('length', {
     symbol: 'H',
     name: 'drop, water surface to water surface',
-    words: ['drop', 'fall', 'down to the sump', 'below', 'between the surfaces', 'height difference', 'head'],
+    words: ['drop', 'fall', 'down to the sump', 'between the surfaces', 'height difference', 'head'],
     range: [0.05, 5, 'm'],
     slips: [
       [

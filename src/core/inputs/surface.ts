@@ -17,17 +17,28 @@ export const activity = quantity('ratio', {
   example: '0.75',
 });
 
+/** "80 % covered" is 20 % open. */
+export const covered = quantity('fraction', {
+  symbol: 'c_lid',
+  name: 'share of the surface under a lid',
+  words: ['covered', 'cover', 'lid', 'under a lid', 'closed', 'glass top'],
+  range: [0, 0.98, 'fraction'],
+  usual: [0.1, 0.98, 'fraction'],
+  needed: false,
+  ask: 'How much of the surface is under a lid?',
+  example: '80 %',
+});
+
 export const cover = quantity('fraction', {
   symbol: 'c',
   name: 'open share of the surface (a tight lid: 10 to 30 %)',
-  words: ['cover', 'lid', 'open share', 'covered'],
+  words: ['open', 'open share', 'uncovered'],
   range: [0.02, 1, 'fraction'],
   usual: [0.1, 1, 'fraction'],
-  default: {
-    value: 1,
-    unit: 'fraction',
-    why: 'an open surface; a tight lid leaves 0.1 to 0.3 (common practice, no source)',
-  },
+  default: [
+    { formula: '1 - c_lid' },
+    { value: 1, unit: 'fraction', why: 'an open surface; a tight lid leaves 0.1 to 0.3 (common practice, no source)' },
+  ],
   ask: 'How much of the surface is open? An open top is 100 %, a tight lid leaves 10 to 30 %.',
   example: '100 %',
   profile: 'display.cover',

@@ -2,7 +2,7 @@ import { type Condition, choice, quantity, type Rule } from '../calculation.js';
 import { freeboard, glassThickness, height, length, width } from './display.js';
 import { humidity } from './room.js';
 import { sumpInputs } from './sump.js';
-import { activity, cover } from './surface.js';
+import { activity, cover, covered } from './surface.js';
 import { systemVolume } from './system-water.js';
 
 /** Only a volume is known: the tank gets a common shape, and all that hangs on the shape a range. */
@@ -18,6 +18,8 @@ export const tankTemperature = quantity('temperature', {
   symbol: 'T_w',
   name: 'water temperature',
   words: [
+    'water',
+    'tank',
     'water at',
     'tank at',
     'tank temp',
@@ -113,6 +115,7 @@ export const tankHeatInputs = {
     ask: 'How large is the open water surface of the display?',
     profile: 'display.surface_area',
   }),
+  covered,
   cover,
   ...sumpInputs,
 };

@@ -21,7 +21,16 @@ export const shapeCues = (...names: string[]): string[] =>
 export const paneInputs = {
   glass_thickness: quantity('length', { ...glassThickness, default: { value: 0, unit: 'mm' } }),
   bottom_thickness: bottomThickness,
-  freeboard: quantity('length', { ...freeboard, default: { value: 0, unit: 'mm' } }),
+  water_height: quantity('length', {
+    symbol: 'h_w',
+    name: 'height of the water inside',
+    words: ['of water', 'water deep', 'deep', 'water height', 'water depth', 'filled to', 'full to'],
+    range: [0.01, 6, 'm'],
+    needed: false,
+    ask: 'How high does the water stand, from the inside bottom?',
+    example: '20 in or 50 cm',
+  }),
+  freeboard: quantity('length', { ...freeboard, default: [{ formula: 'H - t_b - h_w' }, { value: 0, unit: 'mm' }] }),
 };
 
 /** @param symbol of an outside size with a pane at both ends     @param what its name in the sentence */

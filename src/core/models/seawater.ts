@@ -109,6 +109,16 @@ export const refractiveIndex = (S: number, t: number, nm: number): number =>
 /** Rounding of a double in a density that was divided and multiplied again: fresh water must not come out lighter than itself. */
 const LAST_DIGITS = 1e-12;
 
+/**
+ * Salinity [kg/kg] whose EOS-80 density is rho [kg/m³] at a temperature [K], 0 to 0.060.
+ * @returns −1 when rho is below that of pure water, NaN beyond 0.060
+ */
+export function salinityOfDensity(rho: number, kelvin: number): number {
+  const fresh = seawaterDensity(0, kelvin);
+  if (rho < fresh * (1 - LAST_DIGITS)) return -1;
+  return bisect((S) => seawaterDensity(S, kelvin), Math.max(rho, fresh), 0, 0.06);
+}
+
 const EOS_80 = `EOS-80 at one atmosphere: Millero and Poisson 1981, in ${UNESCO_44}`;
 const PSS_78 = `PSS-78: ${UNESCO_44}`;
 
@@ -136,11 +146,7 @@ export const seawaterModels = [
     meaning:
       'salinity whose density at T is rho, found by halving 0 to 0.060 kg/kg; −1 when rho is below that of pure water',
     source: EOS_80,
-    apply: (rho = 0, T = 0) => {
-      const fresh = seawaterDensity(0, T);
-      if (rho < fresh * (1 - LAST_DIGITS)) return -1;
-      return bisect((S) => seawaterDensity(S, T), Math.max(rho, fresh), 0, 0.06);
-    },
+    apply: (rho = 0, T = 0) => salinityOfDensity(rho, T),
   }),
   model({
     name: 'S_of_concentration',
