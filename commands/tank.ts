@@ -101,11 +101,11 @@ export const tankCommand: Command = {
       description: 'set one number of the current tank',
       options: [
         { name: 'field', description: 'which number, such as tank length', required: true, suggest: 'field' },
-        { name: 'value', description: 'the value with its unit, such as 150 cm', required: true },
+        { name: 'value', description: 'the value with its unit, such as 150 cm' },
       ],
       private: true,
-      run: async (turn, { field: fieldName = '', value = '' }) => {
-        const field = fieldNamed(fieldName);
+      run: async (turn, { field: typed = '', value: given }) => {
+        const { field, fieldName, value } = fieldAndValue(typed, given);
         if (!field)
           return [
             makeReply(turn.speaker, 'refusal', `A tank’s page has no ${fieldName}.`, {
@@ -187,12 +187,26 @@ export const tankCommand: Command = {
   ],
 };
 
+/** `glass thickness 1/2 in` in one go: the longest field that the text begins with, and the rest. */
+function fieldAndValue(typed: string, given: string | undefined) {
+  if (given !== undefined) return { field: fieldNamed(typed), fieldName: typed, value: given };
+  const words = typed.replace(/:/g, ' ').split(/\s+/);
+  for (let length = words.length - 1; length > 0; length -= 1) {
+    const field = fieldNamed(words.slice(0, length).join(' '));
+    if (field) return { field, fieldName: typed, value: words.slice(length).join(' ') };
+  }
+  return { field: undefined, fieldName: typed, value: '' };
+}
+
 function fieldNamed(text: string) {
-  const wanted = text.trim().toLowerCase();
+  const wanted = text.trim().toLowerCase().replace(/_/g, ' ');
   const fields = [...profileFields.values()];
+  const leaf = (key: string) => key.replace(/^display\./, '').replace(/[._]/g, ' ');
   return (
-    fields.find(({ key, input }) => key === wanted || input.name.toLowerCase() === wanted) ??
-    fields.find(({ input }) => input.name.toLowerCase().includes(wanted) || (input.words ?? []).includes(wanted))
+    fields.find(
+      ({ key, input }) =>
+        leaf(key) === wanted || input.name.toLowerCase() === wanted || (input.words ?? []).includes(wanted),
+    ) ?? fields.find(({ input }) => input.name.toLowerCase().includes(wanted) || (input.words ?? []).includes(wanted))
   );
 }
 

@@ -1,18 +1,20 @@
+import { quantityTable } from '../../data/quantities.js';
 import type { Input } from '../core/calculation.js';
 import { PIPE_NAMES } from '../core/inputs/pipe.js';
 import { profileFields } from '../core/profile.js';
-import { toSI, unitNamed } from '../core/quantity/units.js';
-import type { Reply } from '../core/reply.js';
+import { unitNamed } from '../core/quantity/units.js';
+import type { ReadExplanation, Reply } from '../core/reply.js';
 import { readValue } from '../language/read-value.js';
 import { calculationNamed } from './catalogue.js';
-import { hear } from './hear.js';
+import { hear, LONGEST_MESSAGE } from './hear.js';
 import { measure } from './measure.js';
 import { type Brinewright, type Clock, type Message, type Speaker, StoreProblem } from './ports.js';
 import { pressed } from './press.js';
 import { makeReply } from './replies.js';
 import { calculationAt, slash } from './slash.js';
-import { catalogueUnit, readInputs } from './structured.js';
+import { readInputs } from './structured.js';
 import { endTurn, hintsFor, type Parts, preferencesFor, startTurn, type Turn } from './turn.js';
+import { explainMeasurements, hearText } from './understand.js';
 import { work } from './work.js';
 
 const MOST_SUGGESTIONS = 25;
@@ -60,11 +62,22 @@ async function dispatch(turn: Turn, message: Message): Promise<Reply[]> {
   if ('press' in message) return [await pressed(turn, message)];
   if ('measure' in message) return [measure(turn, message.measure)];
   if ('calculation' in message) return [await structured(turn, message)];
-  const say = message.say.trim();
-  if (say === '')
-    return [makeReply(turn.speaker, 'refusal', 'That message is empty: ask about your build, or type /help.')];
-  return say.startsWith('/') ? slash(turn, say) : hear(turn, say, message.explain);
+  const replies = await answerText(turn, message);
+  return message.explain ? replies.map((reply) => ({ read: seenIn(message.say), ...reply })) : replies;
 }
+
+async function answerText(turn: Turn, { say, explain }: { say: string; explain?: boolean }): Promise<Reply[]> {
+  const text = say.trim();
+  if (text === '')
+    return [makeReply(turn.speaker, 'refusal', 'That message is empty: ask about your build, or type /help.')];
+  return text.startsWith('/') ? slash(turn, text) : hear(turn, say, explain);
+}
+
+/** What is explained of a command, where every number stands under its name, and of a text too long to be read. */
+const seenIn = (say: string): ReadExplanation => ({
+  measurements: say.length > LONGEST_MESSAGE ? [] : explainMeasurements(hearText(say)),
+  why: [],
+});
 
 /** One calculation with no language in between. */
 async function structured(
@@ -76,9 +89,9 @@ async function structured(
   const { given, ask, problems } = await readInputs(calculation, inputs, async (input: Input, text: string) => {
     const read = await readValue(input, text, hintsFor(turn, []));
     if ('problem' in read) return read;
-    if ('doubt' in read) return 'ask';
-    const bare = input.kind === 'quantity' && read.guessed && 'si' in read.value;
-    return bare ? bareInCatalogueUnit(input, text) : read.value;
+    // Nothing is guessed in a structured call; only a count or a share needs no unit.
+    const hasUnits = input.kind === 'quantity' && quantityTable[input.quantity].si !== '1';
+    return 'doubt' in read || (read.guessed && hasUnits) ? 'ask' : read.value;
   });
   if (problems.length > 0)
     return makeReply(turn.speaker, 'refusal', problems[0]!, {
@@ -114,10 +127,4 @@ async function suggestionsFor(
   }
   if (suggest === 'field') return [...profileFields.values()].map(({ input: field }) => field.name);
   return suggest === 'topic' ? parts.commands.map(({ name }) => name) : option === 'pipe' ? PIPE_NAMES : [];
-}
-
-/** A bare number of a structured call is in the catalogue's unit, never guessed. */
-function bareInCatalogueUnit(input: Input & { kind: 'quantity' }, text: string) {
-  const unit = catalogueUnit(input);
-  return { si: toSI(Number.parseFloat(text.replace(/,/g, '')), unit), unit: unit.id, from: 'message' as const };
 }

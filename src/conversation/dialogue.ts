@@ -1,6 +1,7 @@
 import { z } from 'zod/mini';
 import type { Given } from '../core/outcome.js';
 import type { Preferences } from '../core/show-value.js';
+import type { StoredValue } from './ports.js';
 
 const givenValue = z.union([
   z.object({
@@ -18,6 +19,8 @@ const schema = z.object({
   topic: z.optional(z.string()),
   given,
   asked: z.optional(z.string()),
+  /** The input that the last question was about: "no, 79" corrects it. */
+  lastAsked: z.optional(z.string()),
   /** Numbers with two readings: the member was asked which unit is meant. */
   doubts: z.optional(
     z.array(z.object({ id: z.string(), readings: z.array(z.object({ si: z.number(), unit: z.string() })) })),
@@ -28,7 +31,17 @@ const schema = z.object({
   /** The topic before this one. */
   before: z.optional(z.object({ topic: z.string(), given })),
   /** What the last statement changed, so that "forget that" can take it back. */
-  stated: z.optional(z.object({ tank: z.string(), keys: z.array(z.string()) })),
+  stated: z.optional(
+    z.object({
+      tank: z.string(),
+      before: z.record(
+        z.string(),
+        z.nullable(
+          z.object({ si: z.optional(z.number()), unit: z.optional(z.string()), text: z.optional(z.string()) }),
+        ),
+      ),
+    }),
+  ),
   /** The units that the conversation last used. */
   units: z.optional(z.object({ system: z.enum(['metric', 'us', 'imperial']), temperature: z.enum(['degC', 'degF']) })),
 });
@@ -38,11 +51,12 @@ export interface Dialogue {
   topic?: string;
   given: Given;
   asked?: string;
+  lastAsked?: string;
   doubts?: { id: string; readings: { si: number; unit: string }[] }[];
   known: Given;
   answer?: string;
   before?: { topic: string; given: Given };
-  stated?: { tank: string; keys: string[] };
+  stated?: { tank: string; before: Record<string, StoredValue | null> };
   units?: Preferences;
 }
 

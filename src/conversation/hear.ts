@@ -1,9 +1,9 @@
 import type { Reply } from '../core/reply.js';
 import { NAMED, topicsOf } from '../language/topic.js';
 import { calculationList, calculationNamed } from './catalogue.js';
-import { declined, helpTopic, intentOf } from './intents.js';
+import { declined, emergency, helpTopic, intentOf } from './intents.js';
 import { ASKS, isChange, isNewQuestion, STATES } from './manner.js';
-import { makeReply } from './replies.js';
+import { makeReply, notice } from './replies.js';
 import { onIntent } from './short-requests.js';
 import { answerAsked, change, question, settleDoubts, state } from './topics.js';
 import { learnUnits, type Turn } from './turn.js';
@@ -29,12 +29,17 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
   const heard = hearText(say);
   const why: string[] = [];
   const replies = await respond(turn, heard, why);
-  return explain
-    ? replies.map((reply) => ({ ...reply, read: { measurements: explainMeasurements(heard, turn.understood), why } }))
-    : replies;
+  if (!explain) return replies;
+  const read = {
+    measurements: explainMeasurements(heard, turn.understood),
+    why: [...why, ...(turn.understood?.why ?? [])],
+  };
+  return replies.map((reply) => ({ ...reply, read }));
 }
 
 async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]> {
+  const first = emergency(heard.text);
+  if (first) return [notice(turn.speaker, first)];
   const refusal = declined(heard.text);
   if (refusal) return [makeReply(turn.speaker, 'refusal', refusal)];
   const open = turn.dialogue.topic === undefined ? undefined : calculationNamed(turn.dialogue.topic);
@@ -50,7 +55,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     return onIntent(turn, intent);
   }
   await learnUnits(turn, heard.said);
-  const topics = topicsOf(heard.words, heard.mentions, calculationList);
+  const topics = topicsOf(heard.words, heard.mentions, calculationList, open);
   const [best] = topics;
   if (best)
     why.push(`likeliest topic: ${best.calculation.id} (${best.cues.join(', ')}), score ${best.score.toFixed(2)}`);

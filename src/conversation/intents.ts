@@ -79,6 +79,25 @@ export const intentOf = (folded: string): Intent | undefined => {
   return text.length > 80 ? undefined : INTENTS.find(([, pattern]) => pattern.test(text))?.[0];
 };
 
+/** What cannot wait for a calculation: the first thing to do. */
+const EMERGENCIES: readonly (readonly [RegExp, string])[] = [
+  [
+    /\b(?:smell(?:s|ing)?|smoke|smoking|sparks?|sparking|burning|on fire|melting|melted|tingl\w+|(?:got|get|gives?|getting) (?:me )?(?:a )?shocks?)\b/,
+    'Keep your hands out of the water and switch the power off at the breaker, not at the wet plug; then find the part that smells, sparks or tingles and do not use it again. If there is fire or smoke, get out and call the fire service. Wiring that got hot is for a licensed electrician.',
+  ],
+  [
+    /\b(?:sump|tank|display|it)(?: is|'s|s)? (?:overflowing|flooding|leaking|running over)\b|\bwater (?:is )?(?:on|all over) (?:the|my) floor\b/,
+    'Stop the return pump and shut the top-off first; switch off power to everything that stands in the wet at the breaker, hands dry. If a seam leaks, draw water off into clean buckets until the level is below it. Then tell me what happened, and I work out why.',
+  ],
+  [
+    /\b(?:dump|pour|throw|add|put)\b.{0,20}\b(?:dry )?salt\b.{0,30}\b(?:in(?:to)? (?:the|my|a)? ?(?:tank|display)|straight in|on the corals?|directly)/,
+    'Never put dry salt into a tank with animals: it burns what it lands on. Dissolve it in a bucket of water first, and add that slowly where the flow is strong.',
+  ],
+];
+
+export const emergency = (folded: string): string | undefined =>
+  EMERGENCIES.find(([pattern]) => pattern.test(folded))?.[1];
+
 /** Things that are declined in one sentence that says what to do instead. */
 const DECLINED: readonly (readonly [RegExp, string])[] = [
   [

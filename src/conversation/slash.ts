@@ -3,11 +3,12 @@ import type { Given } from '../core/outcome.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import { readingChoices, readValue, shortened } from '../language/read-value.js';
+import { exampleOf } from '../language/readings.js';
 import { calculationNamed } from './catalogue.js';
 import { type Command, type CommandAction, isSingle } from './command.js';
 import { makeReply } from './replies.js';
 import { hintsFor, learnUnits, preferencesFor, type Turn } from './turn.js';
-import { hearText } from './understand.js';
+import { hearText, saysAnything, understand } from './understand.js';
 import { work } from './work.js';
 
 /** A slash command cut into its path and its options, `name:value`; a value runs to the next option that the command has. */
@@ -86,17 +87,23 @@ async function runAction(turn: Turn, action: CommandAction, text: string): Promi
 async function runCalculation(turn: Turn, calculation: Calculation, text: string): Promise<Reply[]> {
   const { options, stray } = parseOptions(text, Object.keys(calculation.inputs));
   const strayOption = stray.match(/^([a-z_0-9]+):/)?.[1];
-  if (stray !== '') {
+  if (strayOption) {
     const names = Object.keys(calculation.inputs).join(', ');
     return [
-      makeReply(
-        turn.speaker,
-        'refusal',
-        strayOption
-          ? `/${calculation.slash} has no option ${strayOption}.`
-          : `I can’t place “${shortened(stray)}” in /${calculation.slash}: write option:value.`,
-        { body: `Its options: ${names}.` },
-      ),
+      makeReply(turn.speaker, 'refusal', `/${calculation.slash} has no option ${strayOption}.`, {
+        body: `Its options: ${names}.`,
+      }),
+    ];
+  }
+  const free = hearText(stray);
+  await learnUnits(turn, free.said);
+  const said = await understand(free, calculation.inputs, hintsFor(turn, free.said));
+  if (stray !== '' && !saysAnything(said)) {
+    const [first] = Object.keys(calculation.inputs);
+    return [
+      makeReply(turn.speaker, 'refusal', `I can’t place “${shortened(stray)}” in /${calculation.slash}.`, {
+        body: `Write it like this: /${calculation.slash} ${first}:${exampleFor(calculation.inputs[first!]!)}`,
+      }),
     ];
   }
   const heard = hearText(Object.values(options).join(' ; '));
@@ -107,7 +114,7 @@ async function runCalculation(turn: Turn, calculation: Calculation, text: string
     ...heard.said,
     ...Object.values(read.given).flatMap((value) => ('si' in value && value.unit ? [unitNamed(value.unit)] : [])),
   ];
-  return [await work(turn, calculation, read.given, preferencesFor(turn, units))];
+  return [await work(turn, calculation, { ...said.given, ...read.given }, preferencesFor(turn, units))];
 }
 
 async function readOptions(
@@ -139,3 +146,6 @@ async function readOptions(
   }
   return { given };
 }
+
+const exampleFor = (input: Input): string =>
+  (input.kind === 'quantity' ? exampleOf(input) : (input.example ?? '')).split(/,? or /)[0]!;

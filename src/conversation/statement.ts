@@ -101,7 +101,10 @@ export async function keep(
     Object.fromEntries(Object.entries(good).map(([key, value]) => [key, toStored(value)])),
     now(turn),
   );
-  turn.dialogue.stated = { tank: tank.id, keys: Object.keys(good) };
+  turn.dialogue.stated = {
+    tank: tank.id,
+    before: Object.fromEntries(Object.keys(good).map((key) => [key, tank.values[key] ?? null])),
+  };
   turn.dialogue.known = Object.fromEntries(Object.entries(turn.dialogue.known).filter(([key]) => !(key in good)));
   const lines = Object.entries(good).map(([key, value]) => fieldLine(key, value, tank, preferences));
   if (lines.length === 0) {
@@ -195,13 +198,16 @@ export async function takeBack(turn: Turn): Promise<Reply> {
         : 'There is nothing to take back.',
     );
   }
-  const names = stated.keys.map((key) => profileFields.get(key as never)?.input.name ?? key);
-  for (const key of stated.keys) await turn.store.removeValue(turn.speaker.id, stated.tank, key, now(turn));
+  const before = Object.entries(stated.before);
+  const names = before.map(([key]) => profileFields.get(key as never)?.input.name ?? key);
+  const restored = Object.fromEntries(before.flatMap(([key, value]) => (value ? [[key, value]] : [])));
+  for (const [key, value] of before)
+    if (!value) await turn.store.removeValue(turn.speaker.id, stated.tank, key, now(turn));
+  await turn.store.saveValues(turn.speaker.id, stated.tank, restored, now(turn));
   delete turn.dialogue.stated;
-  return notice(turn.speaker, `Taken back: ${names.join('; ')}.`, {
-    body: 'The values are off the tank’s page; its history keeps them.',
-    private: true,
-  });
+  const again =
+    Object.keys(restored).length > 0 ? 'What stood there before stands again.' : 'The tank’s history keeps it.';
+  return notice(turn.speaker, `Taken back: ${names.join('; ')}.`, { body: again, private: true });
 }
 
 /** Saves the inputs of an answer to a tank's page. */

@@ -31,7 +31,7 @@ export async function readInputs(
   const ask: string[] = [];
   const problems: string[] = [];
   for (const [id, raw] of Object.entries(inputs)) {
-    const input = calculation.inputs[id];
+    const input = Object.hasOwn(calculation.inputs, id) ? calculation.inputs[id] : undefined;
     if (!input) {
       problems.push(`${calculation.id} has no input ${id}. It takes: ${Object.keys(calculation.inputs).join(', ')}.`);
       continue;
@@ -56,14 +56,19 @@ async function readOne(
   unit: unknown,
   readText: (input: Input, text: string) => Promise<ReadOne>,
 ): Promise<ReadOne> {
+  const text = typeof value === 'string' ? value : JSON.stringify(value);
   if (input.kind !== 'quantity') {
-    const text = typeof value === 'string' ? value : JSON.stringify(value);
     const declared =
-      input.kind === 'choice' ? text in input.options : typeof value !== 'string' || input.kind !== 'date';
+      input.kind === 'choice' ? Object.hasOwn(input.options, text) : typeof value !== 'string' || input.kind !== 'date';
     return declared ? { text, from: 'message' } : readText(input, text);
   }
-  return typeof value === 'number' ? numberOf(input, value, unit) : readText(input, String(value));
+  if (typeof value === 'number') return numberOf(input, value, unit);
+  if (PLAIN_NUMBER.test(text)) return numberOf(input, Number(text), unit);
+  return readText(input, typeof unit === 'string' ? `${text} ${unit}` : text);
 }
+
+/** "64" is no less a bare number than 64. */
+const PLAIN_NUMBER = /^\s*[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?\s*$/i;
 
 function numberOf(input: Input & { kind: 'quantity' }, value: number, unit: unknown): ReadOne {
   const own = catalogueUnit(input);

@@ -17,7 +17,7 @@ export async function tankFor(turn: Turn, name: string | undefined): Promise<{ t
 }
 
 const NO_NAME =
-  /^(?:new|big|large|small|little|own|old|main|current|reef|display|home|whole|first|glass|saltwater|salt ?water|acrylic|custom|next|dream|rectangular|empty|full|fish)$/;
+  /^(?:tank|sump|heater|pump|drain|light|lamp|pipe|overflow|new|big|large|small|little|own|old|main|current|reef|display|home|whole|first|glass|saltwater|salt ?water|acrylic|custom|next|dream|rectangular|empty|full|fish)$/;
 
 /** "my frag tank is …": a tank of that name. Ordinary adjectives are no names. */
 export function tankNamed(folded: string, tanks: readonly Tank[]): string | undefined {
@@ -29,6 +29,10 @@ export function tankNamed(folded: string, tanks: readonly Tank[]): string | unde
     /(?:tank|system) (?:called|named) "?([a-z0-9][a-z0-9 '-]{0,28}?)"?(?= is| has|[,.:;]|$)/,
   )?.[1];
   if (called) return called.trim();
+  const other = folded.match(
+    /\b(?:also (?:have|got)|another|second|other) (?:a |an )?([a-z][a-z-]{1,20})(?: tank)?\b/,
+  )?.[1];
+  if (other && /\b(?:also|another|second)\b/.test(folded) && !NO_NAME.test(other)) return `${other} tank`;
   const named = folded.match(/\bmy ([a-z][a-z-]{1,20}(?: [a-z][a-z-]{1,20})?) tank\b/)?.[1];
   if (!named || named.split(' ').every((word) => NO_NAME.test(word) || /^\d/.test(word))) return undefined;
   return `${named

@@ -5,7 +5,7 @@ import { profileInputs } from '../core/profile.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import type { Preferences } from '../core/show-value.js';
-import { readingChoices, readValue } from '../language/read-value.js';
+import { givenFrom, readingChoices, readValue } from '../language/read-value.js';
 import type { TopicScore } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
 import { asEarlier } from './dialogue.js';
@@ -14,16 +14,19 @@ import { makeReply } from './replies.js';
 import { keep } from './statement.js';
 import { tankFor, tankNamed } from './tank-names.js';
 import { hintsFor, preferencesFor, type Turn } from './turn.js';
-import { askWhich, misfit } from './unclear.js';
+import { askWhich, askWhichOne, misfit, whichIsMeant } from './unclear.js';
 import { type Heard, saysAnything, type Understood, understand } from './understand.js';
 import { work } from './work.js';
 
 const over = ({ dialogue }: Turn, fresh: Given): Given => ({ ...asEarlier(dialogue.given), ...fresh });
 
-const remember = (turn: Turn, understood: Understood): Understood => {
+/** Keeps how the message was read, and what it said beside the point: a room's temperature in a question about drains. */
+function remember(turn: Turn, understood: Understood): Understood {
   turn.understood = understood;
+  const beside = understood.assignment.beside.map(({ id, reading }) => [id, givenFrom(reading)] as const);
+  turn.dialogue.known = { ...turn.dialogue.known, ...asEarlier(Object.fromEntries(beside)) };
   return understood;
-};
+}
 
 /** The answer to what was asked; whatever else it says is taken too. @returns undefined when it is no answer */
 export async function answerAsked(
@@ -64,17 +67,23 @@ export async function answerAsked(
 
 /** The open question with what the message changes. @returns undefined when it changes nothing */
 export async function change(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
-  const understood = remember(turn, await understand(heard, open.inputs, hintsFor(turn, heard.said)));
+  const mended = CORRECTS.test(heard.text) ? turn.dialogue.lastAsked : undefined;
+  const understood = remember(turn, await understand(heard, open.inputs, hintsFor(turn, heard.said), mended));
   const preferences = preferencesFor(turn, heard.said);
   if (!saysAnything(understood)) return CORRECTS.test(heard.text) ? state(turn, heard, []) : undefined;
   const unclear = askWhich(turn, open, over(turn, understood.given), understood);
   if (unclear) return [unclear];
-  const replies = [await work(turn, open, over(turn, understood.given), preferences)];
-  const corrected = CORRECTS.test(heard.text)
-    ? await correctTank(turn, open, understood.given, preferences)
-    : undefined;
+  const meant = mended === undefined ? whichIsMeant(open, turn.dialogue.given, understood) : { moved: {} };
+  if ('between' in meant) return [askWhichOne(turn, open, heard, meant)];
+  const given = renamed(understood.given, meant.moved);
+  const replies = [await work(turn, open, over(turn, given), preferences)];
+  const corrected = CORRECTS.test(heard.text) ? await correctTank(turn, open, given, preferences) : undefined;
   return corrected ? [...replies, corrected] : replies;
 }
+
+/** The same values under other ids. */
+const renamed = (given: Given, ids: Readonly<Record<string, string>>): Given =>
+  Object.fromEntries(Object.entries(given).map(([id, value]) => [ids[id] ?? id, value]));
 
 /** "No, the glass is 10 mm" also mends the tank's page where it holds the old value. */
 async function correctTank(
@@ -115,7 +124,7 @@ export async function state(
     const moreUsed = STATES.test(heard.text) ? more > 0 : more >= 0;
     if (fewerLeft || moreUsed) return undefined;
   }
-  why.push('it tells something about the tank', ...understood.why);
+  why.push('it tells something about the tank');
   const [mismatch] = understood.assignment.mismatches;
   if (mismatch && Object.keys(understood.given).length === 0) return [misfit(turn, heard, mismatch, profileInputs)];
   if (Object.keys(understood.given).length === 0 && understood.doubts.length === 0) return undefined;

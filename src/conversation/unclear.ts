@@ -3,6 +3,7 @@ import type { Given } from '../core/outcome.js';
 import { clockText } from '../core/quantity/clock-text.js';
 import { withArticle } from '../core/quantity/number.js';
 import type { Reply } from '../core/reply.js';
+import { NEAR } from '../language/candidates.js';
 import type { Mention } from '../language/measurements.js';
 import { readingChoices } from '../language/read-value.js';
 import { exampleOf } from '../language/readings.js';
@@ -44,6 +45,52 @@ export function askWhich(
   return makeReply(turn.speaker, 'question', `In which unit ${what}: ${readingChoices(first.readings)}?`, {
     calculation: calculation.id,
     asks: doubts.map(({ id }) => id),
+  });
+}
+
+/** Of two numbers the nearer is meant only when it is this much nearer than the other. */
+const CLEARLY_NEARER = 0.6;
+
+/** A number with nothing beside it, and the inputs it could change. */
+export interface Between {
+  readonly mention: Mention;
+  readonly between: readonly string[];
+}
+
+/**
+ * What a number that only names its unit changes: of several inputs of its quantity the one whose value it is nearest to.
+ * @returns other ids for the values that move, or the inputs between which the member must choose
+ */
+export function whichIsMeant(
+  open: Calculation,
+  given: Given,
+  { assignment }: Understood,
+): { readonly moved: Readonly<Record<string, string>> } | Between {
+  const moved: Record<string, string> = {};
+  for (const { id, near, mention, reading } of assignment.roles) {
+    const input = open.inputs[id];
+    if (near >= NEAR || mention.group || input?.kind !== 'quantity') continue;
+    const rivals = Object.entries(open.inputs).flatMap(([other, { kind, ...spec }]) => {
+      const value = given[other];
+      const alike = kind === 'quantity' && (spec as QuantityInput).quantity === input.quantity;
+      return alike && value && 'si' in value ? [{ id: other, distance: Math.abs(value.si - reading.si) }] : [];
+    });
+    const [first, second] = rivals.sort((a, b) => a.distance - b.distance);
+    if (!first || !second) continue;
+    if (first.distance > CLEARLY_NEARER * second.distance) return { mention, between: rivals.map((rival) => rival.id) };
+    moved[id] = first.id;
+  }
+  return { moved };
+}
+
+/** "22 inches of what?" */
+export function askWhichOne(turn: Turn, open: Calculation, heard: Heard, { mention, between }: Between): Reply {
+  const said = heard.text.slice(mention.start, mention.end);
+  const names = between.map((id) => open.inputs[id]!.name);
+  return makeReply(turn.speaker, 'question', `What is ${said}: ${names.slice(0, -1).join(', ')} or ${names.at(-1)}?`, {
+    calculation: open.id,
+    body: `Say it with its name, such as “${names[0]} ${said}”. Nothing was changed yet.`,
+    asks: between,
   });
 }
 

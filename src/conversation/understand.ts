@@ -1,7 +1,8 @@
 import { quantityTable } from '../../data/quantities.js';
-import type { Calculation, Input } from '../core/calculation.js';
+import type { Calculation, Input, ProfileKey } from '../core/calculation.js';
 import type { ClockWindow } from '../core/models/clock-window.js';
 import type { Given } from '../core/outcome.js';
+import { profileInputs } from '../core/profile.js';
 import type { UnitRow } from '../core/quantity/units.js';
 import { fromSI, toSI } from '../core/quantity/units.js';
 import type { ReadMeasurement } from '../core/reply.js';
@@ -63,7 +64,11 @@ export async function understand(
     // "Corrected to 25" answers with a choice; its 25 is no reading.
     ({ units }) => !chosen || units.length > 0,
   );
-  const assignment = assignRoles(inputs, free, heard.words, heard.text, hints, asked, strict);
+  const assignment = assignRoles(inputs, free, heard.words, heard.text, hints, {
+    asked,
+    strict,
+    decoys: strict ? {} : decoysFor(inputs),
+  });
   const windows = clocks.windows ?? [];
   const texts = [...lookups, ...(windows.length > 0 ? [] : clocks.roles), ...choices, ...dates];
   const given: Given = {
@@ -82,6 +87,18 @@ export async function understand(
     ...texts.map(({ id, text }) => `“${text}” is taken as the ${inputs[id]!.name}: it names one`),
   ];
   return { given, doubts: assignment.doubts, windows, assignment, why, guessed, twoMeanings };
+}
+
+const decoys = new WeakMap<Readonly<Record<string, Input>>, Readonly<Record<string, Input>>>();
+
+/** What a tank keeps and these inputs do not ask for, by its key. */
+function decoysFor(inputs: Readonly<Record<string, Input>>): Readonly<Record<string, Input>> {
+  const known = decoys.get(inputs);
+  if (known) return known;
+  const own = new Set(Object.values(inputs).flatMap(({ profile }) => profile ?? []));
+  const others = Object.fromEntries(Object.entries(profileInputs).filter(([key]) => !own.has(key as ProfileKey)));
+  decoys.set(inputs, others);
+  return others;
 }
 
 /** g and oz are a mass or a volume. */

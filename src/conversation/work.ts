@@ -105,6 +105,7 @@ function actionsFor(outcome: Outcome & { kind: 'answer' }, preferences: Preferen
 function ask(turn: Turn, outcome: Outcome & { kind: 'question' }, preferences: Preferences): Reply {
   const [first] = outcome.asks;
   turn.dialogue.asked = first!;
+  turn.dialogue.lastAsked = first!;
   return makeReply(turn.speaker, 'question', questionFor(outcome.calculation, first!), {
     calculation: outcome.calculation.id,
     asks: outcome.asks,

@@ -49,15 +49,16 @@ export function readArguments(args: readonly string[]): AskOptions {
   return { ...options, message: words.join(' ') };
 }
 
+const text = z.optional(z.string('must be a text in quotes'));
 const lineSchema = z.object({
-  member: z.optional(z.string()),
-  club: z.optional(z.string()),
-  channel: z.optional(z.string()),
-  at: z.optional(z.string()),
-  explain: z.optional(z.boolean()),
-  say: z.optional(z.string()),
-  calculation: z.optional(z.string()),
-  inputs: z.optional(z.record(z.string(), z.unknown())),
+  member: text,
+  club: text,
+  channel: text,
+  at: text,
+  explain: z.optional(z.boolean('must be true or false')),
+  say: text,
+  calculation: text,
+  inputs: z.optional(z.record(z.string(), z.unknown(), 'must be an object, {"input": value}')),
 });
 
 interface Line {
@@ -78,7 +79,7 @@ export function readLine(line: string, member: string): Line | string {
   const read = lineSchema.safeParse(parsed);
   if (!read.success) {
     const [issue] = read.error.issues;
-    return `This line’s ${issue?.path.join('.') || 'object'} is not what it should be: ${issue?.message ?? 'unreadable'}.`;
+    return `This line’s ${issue!.path.join('.')} ${issue!.message}.`;
   }
   const { member: who = member, club, channel, at, explain, say, calculation, inputs } = read.data;
   const when = at === undefined ? undefined : new Date(at);
@@ -97,11 +98,11 @@ export function readLine(line: string, member: string): Line | string {
   };
 }
 
-/** A clock that follows the machine's until a line moves it forward; it never goes back. */
+/** A clock that follows the machine's until a line sets it; from then on lines move it forward, never back. */
 export function movableClock(start: () => Date): Clock & { moveTo: (at: Date) => void } {
   let moved: Date | undefined;
   return {
-    now: () => (moved && moved > start() ? moved : (moved ?? start())),
+    now: () => moved ?? start(),
     moveTo(at) {
       if (moved === undefined || at > moved) moved = at;
     },

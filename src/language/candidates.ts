@@ -43,8 +43,7 @@ export function candidatesFor(
     const near = closeness(mention, [...(cues.get(id) ?? []), ...borrowed], text, mentions);
     const bare = first.guessed && mention.units.length === 0;
     if (mention.word && id !== asked && input.quantity !== 'count' && input.quantity !== 'fraction') return [];
-    const wholeNumber = input.quantity !== 'count' || Number.isInteger(mention.value);
-    if (!wholeNumber) return [];
+    if (input.quantity === 'count' ? !Number.isInteger(mention.value) : countsThings(mention, text)) return [];
     const score =
       (bare ? 0.4 : 2) +
       3 * near +
@@ -65,6 +64,15 @@ export function candidatesFor(
     return [{ id, mention, readings, score, near, bare, reason }];
   });
 }
+
+/** "3 drains", "2 of them": a number of things, never a size. */
+const countsThings = ({ units, value, end, group }: Mention, text: string): boolean =>
+  units.length === 0 &&
+  !group &&
+  Number.isInteger(value) &&
+  value <= MOST_THINGS &&
+  /^ +(?:of (?:them|those|these)(?![a-z])|[a-z]{3,}s(?![a-z]))/.test(text.slice(end, end + 24));
+const MOST_THINGS = 24;
 
 /** The 1 of "chamber 1" is part of the name. */
 export const isLabel = (mention: Mention, labels: readonly CueFound[]): boolean =>
@@ -93,10 +101,11 @@ export function mismatchOf(
   return fitting || wrong === undefined ? [] : [{ id: wrong, mention }];
 }
 
-/** Much about a tank is a length, an area, a share or a time: in a statement one must be near its name. */
-const COMMON: readonly string[] = ['length', 'area', 'fraction', 'time'];
-export const leastNear = (input: Input): number =>
-  isQuantity(input) && COMMON.includes(input.quantity) ? NEAR / 2 : 0;
+/** In a statement a number must be near the name of what it is; only how much a tank holds goes without saying. */
+export const leastNear = (input: Input): number => (input.profile === 'water.volume' ? 0 : NEAR / 2);
+
+/** A number that the words beside it give to something that the question does not ask for. */
+export const DECOY_NEAR = 0.6;
 
 const THINGS = /\b(sump|display|tank|aquarium|refugium)\b/g;
 const CLAUSE_END = /[,;.]\s|\band\b/;

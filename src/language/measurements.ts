@@ -166,7 +166,7 @@ function sizesFrom(text: string, first: Part): Part[] | undefined {
     parts.push(part);
     last = part;
   }
-  if (parts.length < 2) return undefined;
+  if (parts.length < 2 || isCountOfWatts(parts)) return undefined;
   const isLength = (part: Part) =>
     part.units.length === 0 || part.units.some(({ quantities }) => quantities.includes('length'));
   if (!parts.every(isLength)) return undefined;
@@ -205,11 +205,27 @@ function fromTo(text: string, first: Part): Mention[] | undefined {
   ];
 }
 
+/** "1.023 to 1.026", "32 to 35 ppt": where it is and where it should be, never a range to be averaged. */
+const isSaltiness = ({ value, units }: Part): boolean =>
+  units.length === 0
+    ? value >= 0.99 && value <= 1.05
+    : units.some(({ quantities }) => quantities.includes('salinity') || quantities.includes('specific gravity'));
+
+/** "2x300": so many of so many watts, no length and width. */
+const isCountOfWatts = ([count, watts, third]: readonly Part[]): boolean =>
+  third === undefined &&
+  count!.units.length === 0 &&
+  watts!.units.length === 0 &&
+  Number.isInteger(count!.value) &&
+  count!.value <= 8 &&
+  watts!.value >= 50 &&
+  watts!.value <= 1000;
+
 function qualified(text: string, first: Part): Mention {
   const about = ABOUT.test(text.slice(Math.max(0, first.start - 16), first.start));
   const counted = countBefore(text, first);
   if (counted) return counted;
-  const afterRange = skip(RANGE_SIGN, text, first.end);
+  const afterRange = isSaltiness(first) ? undefined : skip(RANGE_SIGN, text, first.end);
   const second = afterRange === undefined || text[afterRange] === '-' ? undefined : partAt(text, afterRange);
   if (second && second.value > first.value && sharesUnit(first, second) && !isPartOfWord(text, second)) {
     const units = second.units.length > 0 ? second.units : first.units;
@@ -247,6 +263,9 @@ function countBefore(text: string, first: Part): Mention | undefined {
   if (first.units.length > 0 || !Number.isInteger(first.value) || first.value < 1 || first.value > 24) return undefined;
   const joined = skip(COUNT_BEFORE, text, first.end) ?? skip(/ +(?=\d)/y, text, first.end);
   const second = joined === undefined ? undefined : partAt(text, joined);
+  if (second && /x|\*/.test(text.slice(first.end, second.start)) && isCountOfWatts([first, second])) {
+    return { ...second, start: first.start, count: first.value, units: [unitNamed('W')] };
+  }
   if (!second?.units.some(({ quantities }) => quantities.includes('power'))) return undefined;
   return { ...second, start: first.start, count: first.value };
 }

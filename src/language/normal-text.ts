@@ -43,7 +43,7 @@ const FOLDED: Record<string, string> = {
   '\r': ' ',
 };
 
-/** Lower case, one kind of quote, dash and space, fractions written out; invisible and direction marks dropped. */
+/** Lower case, one kind of quote, dash and space, fractions written out; invisible and direction marks and a leading space dropped. */
 export function normalText(original: string): NormalText {
   let text = '';
   const from: number[] = [];
@@ -54,7 +54,8 @@ export function normalText(original: string): NormalText {
   let index = 0;
   for (const character of original) {
     const fraction = FRACTIONS[character];
-    if (fraction) put(/\d$/.test(text) ? ` ${fraction}` : fraction, index);
+    if (text === '' && character.trim() === '') put('', index);
+    else if (fraction) put(/\d$/.test(text) ? ` ${fraction}` : fraction, index);
     else if (FOLDED[character] !== undefined) put(FOLDED[character], index);
     else if (/[\p{Cf}\p{Cc}]/u.test(character)) put('', index);
     else if (/\p{Zs}/u.test(character)) put(' ', index);

@@ -1,6 +1,6 @@
 import type { Input, QuantityInput } from '../core/calculation.js';
 import { bestMatch } from './best-match.js';
-import { type Candidate, candidatesFor, isLabel, leastNear, mismatchOf, NEAR } from './candidates.js';
+import { type Candidate, candidatesFor, DECOY_NEAR, isLabel, leastNear, mismatchOf, NEAR } from './candidates.js';
 import type { Words } from './cues.js';
 import { cuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
@@ -12,6 +12,8 @@ export interface Role {
   readonly id: string;
   readonly mention: Mention;
   readonly reading: Reading;
+  /** How near the words stand that say so, 0 to 1. */
+  readonly near: number;
 }
 
 /** A mention that two readings fit equally well. */
@@ -25,6 +27,8 @@ export interface Assignment {
   readonly roles: readonly Role[];
   readonly doubts: readonly Doubt[];
   readonly unused: readonly Mention[];
+  /** Numbers said of decoys. */
+  readonly beside: readonly Role[];
   /** A number said of an input that it cannot measure: "the room is 5 litres". */
   readonly mismatches: readonly { readonly id: string; readonly mention: Mention }[];
   readonly why: readonly string[];
@@ -33,10 +37,22 @@ export interface Assignment {
 /** A candidate must be better than a mere fit of a bare number. */
 const LEAST_SCORE = 1.4;
 
+export interface RoleOptions {
+  /** The input that was just asked for: a lone number belongs there. */
+  readonly asked?: string | undefined;
+  /** A number is taken only where the words beside it say what it is (for statements about a whole tank). */
+  readonly strict?: boolean;
+  /** Things that numbers may be said of instead: "room 68" fills no length, even while one is asked for. */
+  readonly decoys?: Readonly<Record<string, Input>>;
+}
+
+/** Among equals the question's own input has it. */
+const DECOY_LOSES = 1;
+
+const NO_DECOYS: Readonly<Record<string, Input>> = {};
+
 /**
  * Decides which number is which input: by the unit, the cue words around it, joined sizes, and what is plausible.
- * @param asked the input that was just asked for: a lone number belongs there
- * @param strict a bare number is taken only where the words beside it say what it is (for statements about a whole tank)
  */
 export function assignRoles(
   inputs: Readonly<Record<string, Input>>,
@@ -44,35 +60,49 @@ export function assignRoles(
   words: Words,
   text: string,
   hints: UnitHints,
-  asked?: string,
-  strict = false,
+  { asked, strict = false, decoys = NO_DECOYS }: RoleOptions = {},
 ): Assignment {
   const roles: Role[] = [];
+  const beside: Role[] = [];
   const doubts: Doubt[] = [];
   const why: string[] = [];
   const taken = new Set<string>();
   const used = new Set<Mention>();
   for (const group of groupsOf(mentions)) takeGroup(group);
   const cues = cuePlaces(inputs, words);
+  const decoyCues = cuePlaces(decoys, words);
   const labels = [...cues.values()].flat();
   for (const mention of mentions) if (isLabel(mention, labels)) used.add(mention);
   const mismatches = mentions.flatMap((mention) => mismatchOf(mention, inputs, cues, text, hints));
   const candidates = mentions
     .filter((mention) => !mention.group && !used.has(mention) && !mismatches.some((entry) => entry.mention === mention))
-    .flatMap((mention) => candidatesFor(mention, inputs, cues, text, hints, asked, mentions))
+    .flatMap((mention) => [
+      ...candidatesFor(mention, inputs, cues, text, hints, asked, mentions),
+      ...candidatesFor(mention, decoys, decoyCues, text, hints, undefined, mentions)
+        .filter(({ near }) => near >= DECOY_NEAR)
+        .map((candidate) => ({ ...candidate, score: candidate.score - DECOY_LOSES })),
+    ])
     .filter(({ id, score }) => score >= LEAST_SCORE && !taken.has(id))
-    .filter((candidate) => !strict || candidate.near >= (candidate.bare ? NEAR : leastNear(inputs[candidate.id]!)));
+    .filter(
+      (candidate) =>
+        !strict || candidate.near >= (candidate.bare ? NEAR : leastNear(inputs[candidate.id] ?? decoys[candidate.id]!)),
+    );
   for (const candidate of bestMatch<Mention, Candidate>(candidates)) {
-    settle(candidate.id, candidate.mention, candidate.readings, candidate.reason);
+    if (!(candidate.id in inputs)) {
+      used.add(candidate.mention);
+      beside.push({ ...candidate, reading: candidate.readings[0]! });
+      continue;
+    }
+    settle(candidate.id, candidate.mention, candidate.readings, candidate.reason, candidate.near);
     if (candidate.mention.count !== undefined) takeCount(candidate);
   }
-  return { roles, doubts, unused: mentions.filter((mention) => !used.has(mention)), mismatches, why };
+  return { roles, doubts, unused: mentions.filter((mention) => !used.has(mention)), mismatches, beside, why };
 
-  function settle(id: string, mention: Mention, readings: readonly Reading[], reason: string): void {
+  function settle(id: string, mention: Mention, readings: readonly Reading[], reason: string, near = 1): void {
     taken.add(id);
     used.add(mention);
     if (readings.length > 1) doubts.push({ id, mention, readings });
-    else roles.push({ id, mention, reading: readings[0]! });
+    else roles.push({ id, mention, reading: readings[0]!, near });
     why.push(`“${text.slice(mention.start, mention.end)}” is taken as the ${inputs[id]!.name}: ${reason}`);
   }
 
@@ -115,6 +145,7 @@ export function assignRoles(
       id: countId,
       mention: counted,
       reading: readingsOf(inputs[countId] as QuantityInput, counted, hints)[0]!,
+      near: 1,
     });
   }
 }

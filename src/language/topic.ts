@@ -13,6 +13,8 @@ export interface TopicScore {
 /** Below this, a message does not name a topic of its own. */
 export const NAMED = 1;
 
+/** Somebody who asked about heaters asks about heaters again. */
+const SAME_GROUP = 0.6;
 /** What a group's usual question is ahead of its special ones. */
 const GENERAL = 0.25;
 
@@ -52,12 +54,14 @@ const fits = (calculation: Calculation, mention: Mention): boolean =>
 /**
  * Scores every calculation against a message: its cue words, the words of its inputs, and how many of the measurements it
  * could use.
+ * @param open the calculation last asked about: its group comes first among equals
  * @returns best first; only those with a cue of their own
  */
 export function topicsOf(
   words: Words,
   mentions: readonly Mention[],
   calculations: readonly Calculation[],
+  open?: Calculation,
 ): TopicScore[] {
   const { weights, index } = cuesOf(calculations);
   const found = phrasesIn(words, index);
@@ -70,10 +74,21 @@ export function topicsOf(
       const fromInputs = named.length * 0.15;
       const usable = mentions.filter((mention) => fits(calculation, mention)).length;
       const fromMentions = mentions.length === 0 ? 0 : (0.8 * usable) / mentions.length;
-      return { calculation, cues, score: fromCues + fromInputs + fromMentions + (calculation.general ? GENERAL : 0) };
+      return {
+        calculation,
+        cues,
+        score:
+          fromCues +
+          fromInputs +
+          fromMentions +
+          (calculation.general ? GENERAL : 0) +
+          (open !== undefined && groupOf(open) === groupOf(calculation) ? SAME_GROUP : 0),
+      };
     })
     .sort((a, b) => b.score - a.score);
 }
+
+const groupOf = ({ slash }: Calculation): string => slash.split(' ')[0]!;
 
 /** The weight of cues that do not lie inside one another: "how many gallons" and "gallons is" count once. */
 function sumOfSeparate(cues: readonly { weight: number; places: readonly CueFound[] }[]): number {

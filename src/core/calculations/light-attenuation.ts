@@ -74,7 +74,7 @@ export const lightAttenuation = calculation({
     depth_1: quantity('length', {
       symbol: 'z_1',
       name: 'depth of the upper spot',
-      words: ['upper', 'first', 'at'],
+      words: ['upper', 'first'],
       range: [0, 3, 'm'],
       usual: [1, 100, 'cm'],
       ask: 'How deep is the upper spot?',

@@ -55,7 +55,7 @@ export const lightEnergy = calculation({
     price_per_kwh: quantity('energy price', {
       symbol: 'c',
       name: 'price of electricity',
-      words: ['price', 'kwh', 'per kwh', 'electricity', 'rate', 'costs', 'at'],
+      words: ['price', 'kwh', 'per kwh', 'electricity', 'rate', 'costs'],
       range: [0.001, 1000, 'currency/kWh'],
       usual: [0.05, 0.8, 'currency/kWh'],
       needed: false,

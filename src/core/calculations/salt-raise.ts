@@ -19,6 +19,13 @@ export const saltRaise = calculation({
   question: 'How much salt mix brings the system up to the salinity wanted, and how fast?',
   part: 'water',
   cues: [
+    'get to',
+    'salinity is',
+    'bring up',
+    'bring it up',
+    'too low',
+    'want 35',
+    'low salinity',
     'raise salinity',
     'raise the salinity',
     'raise my salinity',

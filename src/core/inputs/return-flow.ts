@@ -4,7 +4,7 @@ import { quantity } from '../calculation.js';
 export const returnFlow = quantity('flow', {
   symbol: 'Q_r',
   name: 'return flow',
-  words: ['return flow', 'return pump', 'return', 'pump', 'flow', 'must carry', 'required', 'through the sump', 'at'],
+  words: ['return flow', 'return pump', 'return', 'pump', 'flow', 'must carry', 'required', 'through the sump'],
   range: [0, 100_000, 'L/h'],
   aboveLow: true,
   usual: [200, 15_000, 'L/h'],

@@ -28,6 +28,9 @@ export const salinityNow = quantity('salinity', {
   name: 'salinity now',
   words: [
     'from',
+    'salinity is',
+    'im at',
+    'currently at',
     'now',
     'currently',
     'at the moment',
@@ -50,7 +53,7 @@ export const salinityTarget = quantity('salinity', {
   ...salinity,
   symbol: 'S_2',
   name: 'salinity wanted',
-  words: ['target', 'want', 'wanted', 'up to', 'down to', 'back to', 'goal', 'aim', 'should be'],
+  words: ['target', 'want', 'wanted', 'get to', 'to', 'up to', 'down to', 'back to', 'goal', 'aim', 'should be'],
   ask: 'Which salinity do you want?',
   profile: 'water.salinity',
 });
