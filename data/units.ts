@@ -606,7 +606,7 @@ export const unitTable: readonly UnitRow[] = [
     quantities: ['energy price'],
     factor: 0.01 / KWH,
     shown: 'cents per kWh',
-    words: ['cents per kwh', 'c/kwh', 'cents/kwh', 'ct/kwh', 'p/kwh', 'cents a kwh', 'pence per kwh', 'cent per kwh'],
+    words: ['cents', 'cent', 'cents per kwh', 'c/kwh', 'cents/kwh', 'ct/kwh', 'p/kwh', 'cents a kwh', 'pence per kwh', 'cent per kwh'],
   },
   {
     id: 'currency/month',

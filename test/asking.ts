@@ -9,6 +9,8 @@ import type { Reply } from '../src/core/reply.js';
 import { type AskOptions, ask } from '../src/faces/ask.js';
 import { startTalk, type Talk } from './conversation.js';
 
+/** A question with everything in it that its answer needs. */
+export const HEATER = 'is 300 W enough for 90 gal at 78F in a 66F room';
 export const MONDAY = new Date('2027-03-01T19:00:00-05:00');
 
 const OPTIONS: AskOptions = { json: true, member: 'me', catalogue: false, message: '' };

@@ -2,7 +2,7 @@ import type { Reply } from '../core/reply.js';
 import { NAMED, topicsOf } from '../language/topic.js';
 import { calculationList, calculationNamed } from './catalogue.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
-import { ASKS, isChange, isNewQuestion, STATES } from './manner.js';
+import { ASKS, CORRECTS, isChange, isNewQuestion, STATES } from './manner.js';
 import { makeReply, notice } from './replies.js';
 import { onIntent } from './short-requests.js';
 import { answerAsked, change, question, settleDoubts, state } from './topics.js';
@@ -60,6 +60,10 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   if (best)
     why.push(`likeliest topic: ${best.calculation.id} (${best.cues.join(', ')}), score ${best.score.toFixed(2)}`);
 
+  if (open && turn.dialogue.lastAsked !== undefined && CORRECTS.test(heard.text) && heard.mentions.length === 1) {
+    const mended = await change(turn, open, heard);
+    if (mended) return mended;
+  }
   if (turn.dialogue.asked !== undefined && open && !isNewQuestion(heard, topics, open)) {
     why.push(`it answers the question about ${turn.dialogue.asked}`);
     const answered = await answerAsked(turn, open, turn.dialogue.asked, heard);
@@ -81,7 +85,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     if (stated) return stated;
   }
   if (best && best.score >= NAMED) return question(turn, heard, topics);
-  if (heard.mentions.length > 0) {
+  if (heard.mentions.length > 0 && !ASKS.test(heard.text)) {
     const stated = await state(turn, heard, why);
     if (stated) return stated;
   }

@@ -43,6 +43,7 @@ export const isNewQuestion = (heard: Heard, topics: readonly TopicScore[], open:
 export function isChange(heard: Heard, topics: readonly TopicScore[], open: Calculation, { dialogue }: Turn): boolean {
   if (CHANGES.test(heard.text)) return !namesOther(topics, open, CLEAR_CHANGE);
   if (dialogue.stated || dialogue.answer === undefined) return false;
+  if (heard.mentions.length === 0 && heard.words.list.length <= LONGEST_CHANGE) return !namesOther(topics, open, NAMED);
   if (STATES.test(heard.text) && (TELLS.test(heard.text) || heard.words.list.length > LONGEST_CHANGE)) return false;
   const short = heard.mentions.length > 0 || heard.words.list.length <= LONGEST_CHANGE;
   return !namesOther(topics, open, NAMED) && short && heard.mentions.length <= MOST_CHANGED;

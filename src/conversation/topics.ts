@@ -5,11 +5,12 @@ import { profileInputs } from '../core/profile.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import type { Preferences } from '../core/show-value.js';
+import { countsThings } from '../language/candidates.js';
 import { givenFrom, readingChoices, readValue } from '../language/read-value.js';
 import type { TopicScore } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
 import { asEarlier } from './dialogue.js';
-import { CHANGES, CORRECTS, LONGEST_ANSWER, STATES } from './manner.js';
+import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, STATES } from './manner.js';
 import { makeReply } from './replies.js';
 import { keep } from './statement.js';
 import { tankFor, tankNamed } from './tank-names.js';
@@ -39,11 +40,13 @@ export async function answerAsked(
   if (!input) return undefined;
   const hints = hintsFor(turn, heard.said);
   const understood = remember(turn, await understand(heard, open.inputs, hints, asked));
+  if (asked in understood.given) turn.dialogue.lastAsked = asked;
   const preferences = preferencesFor(turn, heard.said);
   const unclear = askWhich(turn, open, over(turn, understood.given), understood);
   if (unclear) return [unclear];
   if (saysAnything(understood)) return [await work(turn, open, over(turn, understood.given), preferences)];
-  const read = await readValue(input, heard.original, hints);
+  const counted = heard.mentions.some((mention) => countsThings(mention, heard.text));
+  const read = counted ? { problem: '' } : await readValue(input, heard.original, hints);
   if ('value' in read) return [await work(turn, open, over(turn, { [asked]: read.value }), preferences)];
   const stated = heard.mentions.length > 0 ? await state(turn, heard, []) : undefined;
   if (stated) {
@@ -54,8 +57,9 @@ export async function answerAsked(
     return [...stated, again];
   }
   if ('problem' in read && heard.words.list.length <= LONGEST_ANSWER) {
+    const waiting = `I am still asking about the ${input.name}; say “never mind” to leave it.`;
     return [
-      makeReply(turn.speaker, 'question', read.problem, {
+      makeReply(turn.speaker, 'question', counted || ASKS.test(heard.text) ? waiting : read.problem, {
         calculation: open.id,
         body: questionFor(open, asked),
         asks: [asked],

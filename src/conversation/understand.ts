@@ -43,7 +43,7 @@ export interface Understood {
   readonly windows: readonly ClockWindow[];
   /** Values whose unit was guessed, to be said in the reply. */
   readonly guessed: readonly string[];
-  /** Values whose unit has two meanings, of which the question's was taken: 100 g as gallons. */
+  /** Values whose unit has two meanings, of which the question's was taken: 100 g as gallons, 1.025 as a specific gravity. */
   readonly twoMeanings: readonly { readonly id: string; readonly said: string }[];
 }
 
@@ -80,7 +80,7 @@ export async function understand(
     .filter(({ reading, mention }) => reading.guessed && mention.units.length === 0 && reading.unit.shown !== '')
     .map(({ id }) => id);
   const twoMeanings = assignment.roles
-    .filter(({ mention }) => isAmbiguous(mention))
+    .filter(({ mention, reading }) => isAmbiguous(mention) || reading.specificGravity !== undefined)
     .map(({ id, mention }) => ({ id, said: heard.text.slice(mention.start, mention.end) }));
   const why = [
     ...assignment.why,

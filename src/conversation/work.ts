@@ -52,7 +52,11 @@ function takenForGranted({ understood }: Turn, { inputs }: Reply): Reply['cautio
     .flatMap((id) => shown(id) ?? [])
     .map(({ name, shown: text }) => `${name} ${text}`);
   const meanings = (understood?.twoMeanings ?? []).flatMap(({ id, said }) =>
-    shown(id) ? [`I read “${said}” as ${shown(id)!.shown}.`] : [],
+    shown(id)
+      ? [
+          `I read “${said}” as ${shown(id)!.shown}${/^1\.0/.test(said) ? ', a specific gravity on the 25/25 °C scale' : ''}.`,
+        ]
+      : [],
   );
   const texts = [
     ...(guessed.length > 0 ? [`No unit was given, so I took: ${guessed.join('; ')}. Say so if it is another.`] : []),
@@ -105,7 +109,6 @@ function actionsFor(outcome: Outcome & { kind: 'answer' }, preferences: Preferen
 function ask(turn: Turn, outcome: Outcome & { kind: 'question' }, preferences: Preferences): Reply {
   const [first] = outcome.asks;
   turn.dialogue.asked = first!;
-  turn.dialogue.lastAsked = first!;
   return makeReply(turn.speaker, 'question', questionFor(outcome.calculation, first!), {
     calculation: outcome.calculation.id,
     asks: outcome.asks,

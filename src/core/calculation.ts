@@ -285,7 +285,7 @@ export interface CalculationSpec {
   readonly title: string;
   readonly question: string;
   readonly part: Part;
-  /** Words and phrases in free text that mean this calculation. */
+  /** Words and phrases in free text that mean this calculation; `~word` only leans towards it. */
   readonly cues: readonly string[];
   /** The usual question of its group: meant when a message names only the group. */
   readonly general?: true;

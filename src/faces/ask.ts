@@ -33,7 +33,7 @@ export function readArguments(args: readonly string[]): AskOptions {
   };
   const following = (name: string): string => {
     const value = rest.shift();
-    if (value === undefined) throw new UsageError(`${name} needs a value: ${USAGE}`);
+    if (value === undefined) throw new UsageError(`The option ${name} needs a value: ${USAGE}`);
     return value;
   };
   for (let word = rest.shift(); word !== undefined; word = rest.shift()) {

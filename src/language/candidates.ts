@@ -37,12 +37,13 @@ export function candidatesFor(
     const readings = readingsOf(input, mention, hints);
     const [first] = readings;
     if (!first) return [];
-    const twin = thing === 'sump' ? twinOf(id, inputs) : undefined;
+    const twin = twinOf(id, inputs);
     // "22 cm of water" in the sump: the words that point at the display's water height point at the sump's.
-    const borrowed = twin !== undefined && OF_SUMP.test(id) ? cues.get(twin)! : [];
+    const borrowed = thing === 'sump' && twin !== undefined && OF_SUMP.test(id) ? cues.get(twin)! : [];
     const near = closeness(mention, [...(cues.get(id) ?? []), ...borrowed], text, mentions);
     const bare = first.guessed && mention.units.length === 0;
     if (mention.word && id !== asked && input.quantity !== 'count' && input.quantity !== 'fraction') return [];
+    if (input.quantity === 'volume' && isVessel(mention, text) && near < NEAR) return [];
     if (input.quantity === 'count' ? !Number.isInteger(mention.value) : countsThings(mention, text)) return [];
     const score =
       (bare ? 0.4 : 2) +
@@ -65,8 +66,12 @@ export function candidatesFor(
   });
 }
 
+/** "5 gallon buckets": what one vessel holds, not the system. */
+const isVessel = ({ end }: Mention, text: string): boolean =>
+  /^\s*(?:bucket|container|jug|can|bottle)s?(?![a-z])/.test(text.slice(end, end + 14));
+
 /** "3 drains", "2 of them": a number of things, never a size. */
-const countsThings = ({ units, value, end, group }: Mention, text: string): boolean =>
+export const countsThings = ({ units, value, end, group }: Mention, text: string): boolean =>
   units.length === 0 &&
   !group &&
   Number.isInteger(value) &&
@@ -102,7 +107,7 @@ export function mismatchOf(
 }
 
 /** In a statement a number must be near the name of what it is; only how much a tank holds goes without saying. */
-export const leastNear = (input: Input): number => (input.profile === 'water.volume' ? 0 : NEAR / 2);
+export const leastNear = (input: Input): number => (input.profile === 'water.volume' ? 0 : NEAR);
 
 /** A number that the words beside it give to something that the question does not ask for. */
 export const DECOY_NEAR = 0.6;
@@ -112,18 +117,21 @@ const CLAUSE_END = /[,;.]\s|\band\b/;
 
 /** What a number is said of: the thing named last before it in its clause. "sump is 90x40 cm with 22 cm of water" */
 function thingOf(mention: Mention, text: string): string | undefined {
-  const before = text
-    .slice(Math.max(0, mention.start - 2 * REACH), mention.start)
-    .split(CLAUSE_END)
-    .at(-1)!;
+  const clauses = text.slice(Math.max(0, mention.start - 2 * REACH), mention.start).split(CLAUSE_END);
+  const last = clauses.at(-1)!;
+  // "the sump is 48x20x16, water 9 inches deep": the water is the sump's.
+  const before = /^\s*(?:with )?(?:about )?(?:water|level)\b/.test(last) ? clauses.slice(-2).join(' ') : last;
   return [...before.matchAll(THINGS)].at(-1)?.[1];
 }
 
 const OF_SUMP = /^sump[._]/;
 
 /** Where the sump is spoken of its own inputs come first, and their twins of the display last. */
-const ofSump = (id: string, thing: string | undefined, twin: string | undefined): number =>
-  thing !== 'sump' ? 0 : OF_SUMP.test(id) ? 1 : twin === undefined ? 0 : -1;
+function ofSump(id: string, thing: string | undefined, twin: string | undefined): number {
+  const own = OF_SUMP.test(id);
+  if (thing === 'sump') return own ? 1 : twin === undefined ? 0 : -1;
+  return own && twin !== undefined ? -1 : 0;
+}
 
 /** The input of the display that measures what this one measures of the sump, and the other way round. */
 function twinOf(id: string, inputs: Readonly<Record<string, Input>>): string | undefined {

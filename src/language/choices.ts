@@ -37,7 +37,7 @@ export function optionMeant(input: ChoiceInput, text: string, words: Words): str
   const found = optionIn(input, words);
   if (found) return found.text;
   const typed = text.trim().toLowerCase();
-  if (typed in input.options) return typed;
+  if (Object.hasOwn(input.options, typed)) return typed;
   if (typed.length < 2) return undefined;
   const starts = Object.entries(input.options).filter(
     ([option, { label }]) => option.startsWith(typed) || label.toLowerCase().startsWith(typed),

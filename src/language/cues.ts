@@ -62,7 +62,28 @@ export function findPhrase({ list }: Words, phrase: string): CueFound[] {
 }
 
 export const holdsPhrase = (words: Words, phrase: string): boolean => findPhrase(words, phrase).length > 0;
-export const lengthOfPhrase = (phrase: string): number => wordsOfPhrase(phrase).length;
+const LITTLE_WORDS = new Set([
+  'a',
+  'an',
+  'the',
+  'my',
+  'in',
+  'of',
+  'to',
+  'for',
+  'is',
+  'it',
+  'on',
+  'at',
+  'be',
+  'do',
+  'i',
+  'will',
+]);
+
+/** Words of a phrase that say something; the little ones between them count for a fifth. */
+export const lengthOfPhrase = (phrase: string): number =>
+  wordsOfPhrase(phrase).reduce((sum, word) => sum + (LITTLE_WORDS.has(word) ? 0.2 : 1), 0);
 
 /** Phrases by their first word, so that of hundreds only those are looked for that a text could hold. */
 export interface PhraseIndex {

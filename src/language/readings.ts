@@ -85,7 +85,13 @@ const isSpecificGravity = ({ value, units }: Mention): boolean =>
 function fromSpecificGravity({ value }: Mention): Reading {
   const T = toSI(25, unitNamed('degC'));
   const si = salinityOfDensity(value * seawaterDensity(0, T), T);
-  return { si, unit: unitNamed('g/kg'), guessed: false, plausible: true, specificGravity: value };
+  return {
+    si: Number(si.toPrecision(4)),
+    unit: unitNamed('g/kg'),
+    guessed: false,
+    plausible: true,
+    specificGravity: value,
+  };
 }
 
 /** A unit of the input's quantity. "degrees" is no more than a bare number for a temperature. */

@@ -46,8 +46,9 @@ export interface RoleOptions {
   readonly decoys?: Readonly<Record<string, Input>>;
 }
 
-/** Among equals the question's own input has it. */
+/** Among equals the question's own input has it; against one that nothing points at, not even being asked for helps it. */
 const DECOY_LOSES = 1;
+const DECOY_WINS = 2;
 
 const NO_DECOYS: Readonly<Record<string, Input>> = {};
 
@@ -76,12 +77,17 @@ export function assignRoles(
   const mismatches = mentions.flatMap((mention) => mismatchOf(mention, inputs, cues, text, hints));
   const candidates = mentions
     .filter((mention) => !mention.group && !used.has(mention) && !mismatches.some((entry) => entry.mention === mention))
-    .flatMap((mention) => [
-      ...candidatesFor(mention, inputs, cues, text, hints, asked, mentions),
-      ...candidatesFor(mention, decoys, decoyCues, text, hints, undefined, mentions)
-        .filter(({ near }) => near >= DECOY_NEAR)
-        .map((candidate) => ({ ...candidate, score: candidate.score - DECOY_LOSES })),
-    ])
+    .flatMap((mention) => {
+      const own = candidatesFor(mention, inputs, cues, text, hints, asked, mentions);
+      const handicap = own.some(({ near }) => near >= NEAR) ? -DECOY_LOSES : DECOY_WINS;
+      const others = candidatesFor(mention, decoys, decoyCues, text, hints, undefined, mentions);
+      return [
+        ...own,
+        ...others
+          .filter(({ near }) => near >= DECOY_NEAR)
+          .map((other) => ({ ...other, score: other.score + handicap })),
+      ];
+    })
     .filter(({ id, score }) => score >= LEAST_SCORE && !taken.has(id))
     .filter(
       (candidate) =>

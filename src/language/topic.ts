@@ -11,7 +11,7 @@ export interface TopicScore {
 }
 
 /** Below this, a message does not name a topic of its own. */
-export const NAMED = 1;
+export const NAMED = 0.9;
 
 /** Somebody who asked about heaters asks about heaters again. */
 const SAME_GROUP = 0.6;
@@ -24,6 +24,9 @@ interface Cues {
   readonly index: PhraseIndex;
 }
 
+/** A cue written `~sump` only leans towards its calculation: the word names a thing that several speak of. */
+const WEAK = 0.5;
+
 const cuesOfLists = new WeakMap<readonly Calculation[], Cues>();
 
 /** Worked out once for a list. */
@@ -35,7 +38,10 @@ function cuesOf(calculations: readonly Calculation[]): Cues {
     for (const cue of cues) groups.set(cue, (groups.get(cue) ?? new Set()).add(slash.split(' ')[0]!));
   }
   const weights = new Map(
-    [...groups].map(([cue, { size }]) => [cue, (1 + 0.6 * (lengthOfPhrase(cue) - 1)) / Math.sqrt(size)]),
+    [...groups].map(([cue, { size }]) => [
+      cue,
+      ((cue.startsWith('~') ? WEAK : 1) * (1 + 0.6 * (lengthOfPhrase(cue) - 1))) / Math.sqrt(size),
+    ]),
   );
   const cues = { weights, index: indexPhrases(weights.keys()) };
   cuesOfLists.set(calculations, cues);

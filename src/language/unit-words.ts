@@ -25,9 +25,11 @@ export interface UnitFound {
 
 const isLetter = (character: string | undefined): boolean => character !== undefined && /[a-zµ]/.test(character);
 
-/** `in` before an article is the preposition, not inches. */
-const PREPOSITION =
-  /^\s+(?:(?:an?|the|my|our|your|this|that|it|total|all|each|there|here)(?![a-z])|\d+(?:\.\d+)?\s*(?:°|deg|[fc](?![a-z])))/;
+/** `in` before an article, or before a number that is no length ("78 in 70 room"), is the preposition, not inches. */
+const PREPOSITION = new RegExp(
+  '^\\s+(?:(?:an?|the|my|our|your|this|that|it|total|all|each|there|here)(?![a-z])' +
+    `|\\d+(?:\\.\\d+)?(?![\\d.])(?!\\s*(?:in(?![a-z])|inch|"|'|ft|feet|cm|mm|x|by|/|-))(?!\\s+[a-z]{3,}s(?![a-z])))`,
+);
 
 /** Reads a unit that begins at `start` of a folded text, the longest that fits; a long word may hold one slip of the finger. */
 export function unitAt(text: string, start: number): UnitFound | undefined {
@@ -39,7 +41,7 @@ export function unitAt(text: string, start: number): UnitFound | undefined {
     const last = word[word.length - 1];
     if (isLetter(last) && isLetter(text[end])) continue;
     if (/\d$/.test(word) && /[\d]/.test(text[end] ?? '')) continue;
-    if (word === 'in' && PREPOSITION.test(text.slice(end, end + 12))) return undefined;
+    if (word === 'in' && PREPOSITION.test(text.slice(end, end + 24))) return undefined;
     if ((word === 'x' || word === 'times') && units.length > 0) return undefined;
     return { units, end };
   }

@@ -13,6 +13,7 @@ export const drainClog = calculation({
   question: 'How much does a full-siphon drain still carry when part of it is blocked?',
   part: 'drains',
   cues: [
+    'still carry',
     'clog',
     'clogs',
     'clogged',

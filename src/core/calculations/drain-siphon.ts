@@ -13,8 +13,10 @@ export const drainSiphon = calculation({
   general: true,
   part: 'drains',
   cues: [
+    'how much flow',
+    '~pipe',
     'siphon',
-    'drain',
+    '~drain',
     'gph through',
     'flow through',
     'through a pipe',

@@ -15,6 +15,8 @@ export const drainbackVolume = calculation({
   question: 'How much water runs down when the return pump stops, and does the sump hold it?',
   part: 'drains',
   cues: [
+    'how much water drains back',
+    'power goes off',
     'drain back',
     'come back',
     'power cut',

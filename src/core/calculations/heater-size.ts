@@ -24,7 +24,7 @@ export const heaterSize = calculation({
     'one fails',
     'heater dies',
     'heater fails',
-    'heater',
+    '~heater',
     'heater size',
     'what size heater',
     'which heater',

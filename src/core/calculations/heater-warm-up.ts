@@ -16,6 +16,8 @@ export const heaterWarmUp = calculation({
   question: 'How long do the heaters take from the water’s temperature now to the target?',
   part: 'heat',
   cues: [
+    'how long to reach',
+    'to reach',
     'warm up',
     'heat up',
     'warm it up',
@@ -33,7 +35,7 @@ export const heaterWarmUp = calculation({
     start_temperature: quantity('temperature', {
       symbol: 'T_0',
       name: 'water temperature at the start',
-      words: ['from', 'start', 'starting at', 'starts at', 'is now', 'now at', 'cold water'],
+      words: ['from', 'start', 'starting at', 'starts at', 'is now', 'now at', 'water is', 'filling', 'cold water'],
       range: [0, 35, 'degC'],
       needed: false,
       default: { same: 'room_temperature' },

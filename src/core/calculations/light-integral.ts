@@ -13,6 +13,7 @@ export const lightIntegral = calculation({
   question: 'How much light does a spot get in a day, and does that suit its corals?',
   part: 'light',
   cues: [
+    'par meter',
     'dli',
     'daily light',
     'light integral',

@@ -15,6 +15,11 @@ export const volumeSystem = calculation({
   question: 'How much water is really in the system: display, sump and pipes, less rock and sand?',
   part: 'tank',
   cues: [
+    'how many litres',
+    'how many liters',
+    'how many gallons',
+    'litres system',
+    'gallons system',
     'how much water',
     'system volume',
     'whole system',

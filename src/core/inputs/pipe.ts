@@ -78,7 +78,9 @@ const PIPE_IN_TEXT = (() => {
   const rating = '(?:sch(?:edule)?\\.?\\s*(?:40|80)|pn\\s*\\d+)';
   const thing = '(?:pvc|pipes?|drains?|standpipes?|siphon|line|plumbing|emergency|bulkhead)(?![a-z])';
   const whole = '\\d+(?:\\.\\d+)?';
-  return new RegExp(`(?:${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${thing})|${whole}\\s*${rating}`);
+  return new RegExp(
+    `(?:${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${thing})|${whole}\\s*${rating}|(?:use|with an?|to an?|same with) (?:${fraction}|${whole})${unit}(?=\\s*(?:$|[.?!,]|instead))`,
+  );
 })();
 
 /** A pipe by its trade name. Without a schedule or a pressure class the common one is taken: schedule 40, PN 16. */

@@ -33,7 +33,7 @@ const level = (i: number): Input =>
   quantity('length', {
     symbol: `z_${i}`,
     name: `water level in chamber ${i}`,
-    words: [`${nth(i)} level`, `level in the ${nth(i)}`, ...(i === 1 ? ['level', 'water at', 'runs at'] : [])],
+    words: [`${nth(i)} level`, `level in the ${nth(i)}`, ...(i === 1 ? ['level', 'chamber water at'] : [])],
     range: [0, 1.5, 'm'],
     usual: [5, 60, 'cm'],
     ...(i === 1 ? {} : { needed: { any: [given(`chamber_${i}_area`), ...lengthOf(i)] } }),
