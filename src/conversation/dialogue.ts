@@ -10,6 +10,7 @@ const givenValue = z.union([
     from: z.string(),
     low: z.optional(z.number()),
     high: z.optional(z.number()),
+    via: z.optional(z.string()),
   }),
   z.object({ text: z.string(), from: z.string() }),
 ]);

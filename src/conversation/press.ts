@@ -13,7 +13,8 @@ const GONE = 'That answer is no longer kept: ask again and I work it out afresh.
 
 const keptOf = (stored: StoredAnswer): KeptAnswer => JSON.parse(stored.given) as KeptAnswer;
 
-async function recalled(
+/** A stored answer worked again, or the sentence that says why not. */
+export async function recalled(
   turn: Turn,
   answerId: string | undefined,
 ): Promise<{ stored: StoredAnswer; outcome: ReturnType<typeof run> & { kind: 'answer' } } | string> {

@@ -106,7 +106,7 @@ export async function keep(
     before: Object.fromEntries(Object.keys(good).map((key) => [key, tank.values[key] ?? null])),
   };
   turn.dialogue.known = Object.fromEntries(Object.entries(turn.dialogue.known).filter(([key]) => !(key in good)));
-  const lines = Object.entries(good).map(([key, value]) => fieldLine(key, value, tank, preferences));
+  const lines = inPageOrder(good).map(([key, value]) => fieldLine(key, value, tank, preferences));
   if (lines.length === 0) {
     const others = problems.slice(1).map(({ text }) => text);
     return makeReply(turn.speaker, 'refusal', problems[0]?.text ?? 'I found nothing in that to keep.', {
@@ -129,6 +129,12 @@ export async function keep(
     actions: [saying('Show my tank', '/tank show'), saying('How much water?', 'how much water does it hold')],
   });
 }
+
+const pageOrder = [...profileFields.keys()] as string[];
+
+/** Values as the tank's page lists them, whatever the order they were said in. */
+const inPageOrder = (values: Given): [string, GivenValue][] =>
+  Object.entries(values).sort(([a], [b]) => pageOrder.indexOf(a) - pageOrder.indexOf(b));
 
 function fieldLine(key: string, value: GivenValue, tank: Tank, preferences: Preferences): string {
   const field = profileFields.get(key as never)!;

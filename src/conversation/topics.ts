@@ -11,6 +11,7 @@ import type { TopicScore } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
 import { asEarlier } from './dialogue.js';
 import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, STATES } from './manner.js';
+import { recalled } from './press.js';
 import { makeReply } from './replies.js';
 import { keep } from './statement.js';
 import { tankFor, tankNamed } from './tank-names.js';
@@ -155,6 +156,38 @@ export async function state(
   return [await keep(turn, name, understood.given, preferences, understood.guessed)];
 }
 
+const POINTS_BACK = /\b(?:that|it|this|those)\b/;
+/** Results that a next question may be about; a temperature or a length could be any. */
+const CARRIED: readonly string[] = [
+  'salinity',
+  'specific gravity',
+  'conductivity',
+  'density',
+  'concentration',
+  'volume',
+  'flow',
+  'water a day',
+  'light integral',
+  'photon flux',
+];
+
+/** "What sg is that": the result of the last answer where the new question lacks one of its kind. */
+async function fromLastAnswer(turn: Turn, calculation: Calculation, given: Given): Promise<Given> {
+  const last = await recalled(turn, turn.dialogue.answer);
+  if (typeof last === 'string' || last.outcome.calculation.id === calculation.id) return {};
+  const { results, calculation: source } = last.outcome;
+  return Object.fromEntries(
+    Object.entries(calculation.inputs).flatMap(([id, input]) => {
+      if (given[id] || input.kind !== 'quantity' || !CARRIED.includes(input.quantity) || input.needed !== undefined)
+        return [];
+      const found = results.find(({ result }) => result.kind === 'quantity' && result.quantity === input.quantity);
+      return typeof found?.value === 'number'
+        ? [[id, { si: found.value, from: 'earlier' as const, via: source.title.toLowerCase() }]]
+        : [];
+    }),
+  );
+}
+
 /** A new question. */
 export async function question(turn: Turn, heard: Heard, topics: readonly TopicScore[]): Promise<Reply[]> {
   const { calculation } = topics[0]!;
@@ -168,7 +201,8 @@ export async function question(turn: Turn, heard: Heard, topics: readonly TopicS
   }
   const goesOn = turn.dialogue.asked !== undefined || !saysAnything(understood) || CHANGES.test(heard.text);
   const sameTopic = turn.dialogue.topic === calculation.id && goesOn;
-  const given = sameTopic ? over(turn, understood.given) : understood.given;
+  const carried = POINTS_BACK.test(heard.text) ? await fromLastAnswer(turn, calculation, understood.given) : {};
+  const given = { ...carried, ...(sameTopic ? over(turn, understood.given) : understood.given) };
   const unclear = askWhich(turn, calculation, given, understood);
   if (unclear) return [unclear];
   delete turn.dialogue.stated;

@@ -52,6 +52,7 @@ export function candidatesFor(
       (bare && first.plausible ? 0.5 * narrowness(input) : 0) +
       (id === asked ? 2 : 0) +
       ofSump(id, thing, twin) +
+      (id.startsWith('display.') ? OF_THE_TANK : 0) +
       (isWanted(input) ? 0.15 : bare && near < NEAR ? -0.6 : 0) -
       (bare && input.quantity === 'count' && near === 0 ? 1 : 0);
     const reason =
@@ -124,6 +125,9 @@ function thingOf(mention: Mention, text: string): string | undefined {
   return [...before.matchAll(THINGS)].at(-1)?.[1];
 }
 
+/** Of everything that a tank keeps, a size that nothing else is said of is the tank's own. */
+const OF_THE_TANK = 0.3;
+
 const OF_SUMP = /^sump[._]/;
 
 /** Where the sump is spoken of its own inputs come first, and their twins of the display last. */
@@ -147,6 +151,8 @@ const isWanted = (input: QuantityInput): boolean => input.default === undefined 
 function closeness(mention: Mention, cues: readonly CueFound[], text: string, mentions: readonly Mention[]): number {
   let best = 0;
   for (const cue of cues) {
+    // "1.5 inch down": the cue begins in the unit and goes on behind it.
+    if (cue.start > mention.start && cue.start < mention.end && cue.end > mention.end) best = Math.max(best, 1);
     const before = cue.end <= mention.start;
     const [from, to] = before ? [cue.end, mention.start] : [mention.end, cue.start];
     if (from > to) continue;
@@ -156,10 +162,14 @@ function closeness(mention: Mention, cues: readonly CueFound[], text: string, me
     const between = mentions.filter((other) => other !== mention && other.start >= from && other.end <= to);
     const alike = between.filter((other) => sameKind(other, mention)).length;
     const weakened = 0.3 ** clauses * 0.3 ** alike * 0.75 ** (between.length - alike);
-    best = Math.max(best, (1 - gap / REACH) * weakened * (before ? 0.97 : 1));
+    const claimed = !before && OWN_NUMBER.test(text.slice(cue.end, cue.end + 24)) ? 0.3 : 1;
+    best = Math.max(best, (1 - gap / REACH) * weakened * claimed * (before ? 1 : 0.97));
   }
   return best;
 }
+
+/** A word that its own number follows: "78 degrees house is 60". */
+const OWN_NUMBER = /^\s*(?:is|at|=|:|gets|around|about|only)?\s*(?:down to |up to )?\d/;
 
 const sameKind = (a: Mention, b: Mention): boolean =>
   a.units.length === 0 ||

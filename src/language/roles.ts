@@ -47,7 +47,7 @@ export interface RoleOptions {
 }
 
 /** Among equals the question's own input has it; against one that nothing points at, not even being asked for helps it. */
-const DECOY_LOSES = 1;
+const DECOY_LOSES = 2;
 const DECOY_WINS = 2;
 
 const NO_DECOYS: Readonly<Record<string, Input>> = {};

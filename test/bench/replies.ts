@@ -4,7 +4,7 @@ import { openStore } from '../../src/store/open.js';
 import { conversations } from './messages.js';
 import { medianPace, type Pace, timeEach } from './rounds.js';
 
-const WARM_UP = 2;
+const WARM_UP = 6;
 const ROUNDS = 9;
 
 const clock = { now: () => new Date('2027-03-01T19:00:00-05:00') };

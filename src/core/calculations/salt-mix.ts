@@ -33,7 +33,7 @@ export const saltMix = calculation({
     volume: quantity('volume', {
       symbol: 'V',
       name: 'mixed salt water wanted',
-      words: ['saltwater', 'salt water', 'mixed', 'finished', 'make', 'batch', 'barrel', 'bin'],
+      words: ['saltwater', 'salt water', 'mixed', 'finished', 'make', 'batch', 'barrel', 'bin', 'bucket'],
       range: [0, 100_000, 'L'],
       aboveLow: true,
       usual: [1, 1000, 'L'],

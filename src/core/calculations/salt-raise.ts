@@ -19,6 +19,10 @@ export const saltRaise = calculation({
   question: 'How much salt mix brings the system up to the salinity wanted, and how fast?',
   part: 'water',
   cues: [
+    'how much salt to get to',
+    'how much salt to get',
+    'how much salt to raise',
+    'how much salt to go from',
     'get to',
     'salinity is',
     'bring up',

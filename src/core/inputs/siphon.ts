@@ -6,7 +6,7 @@ export const siphonInputs = {
   pipe_length: quantity('length', {
     symbol: 'L_p',
     name: 'pipe length',
-    words: ['of pipe', 'pipe length', 'pipe run', 'run', 'long'],
+    words: ['of pipe', 'pipe length', 'pipe run', 'long'],
     range: [0, 30, 'm'],
     usual: [0.2, 6, 'm'],
     ask: 'How long is the drain pipe altogether?',
