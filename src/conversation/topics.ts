@@ -176,16 +176,20 @@ async function fromLastAnswer(turn: Turn, calculation: Calculation, given: Given
   const last = await recalled(turn, turn.dialogue.answer);
   if (typeof last === 'string' || last.outcome.calculation.id === calculation.id) return {};
   const { results, calculation: source } = last.outcome;
-  return Object.fromEntries(
-    Object.entries(calculation.inputs).flatMap(([id, input]) => {
-      if (given[id] || input.kind !== 'quantity' || !CARRIED.includes(input.quantity) || input.needed !== undefined)
-        return [];
-      const found = results.find(({ result }) => result.kind === 'quantity' && result.quantity === input.quantity);
-      return typeof found?.value === 'number'
-        ? [[id, { si: found.value, from: 'earlier' as const, via: source.title.toLowerCase() }]]
-        : [];
-    }),
-  );
+  const carried = new Map<string, Given[string]>();
+  const filled = new Set<string>();
+  for (const [id, input] of Object.entries(calculation.inputs)) {
+    if (input.kind !== 'quantity' || !CARRIED.includes(input.quantity) || input.needed !== undefined) continue;
+    if (given[id] || filled.has(input.quantity)) {
+      filled.add(input.quantity);
+      continue;
+    }
+    const found = results.find(({ result }) => result.kind === 'quantity' && result.quantity === input.quantity);
+    if (typeof found?.value !== 'number') continue;
+    filled.add(input.quantity);
+    carried.set(id, { si: found.value, from: 'earlier', via: source.title.toLowerCase() });
+  }
+  return Object.fromEntries(carried);
 }
 
 /** A new question. */
