@@ -8,7 +8,7 @@ import { fromSI, toSI } from '../core/quantity/units.js';
 import type { ReadMeasurement } from '../core/reply.js';
 import { choicesIn, lookupsIn, outside, type TextRole } from '../language/choices.js';
 import { clockRoles } from '../language/clock-roles.js';
-import { type Words, wordsOf } from '../language/cues.js';
+import { isLittle, type Words, wordsOf } from '../language/cues.js';
 import { type Mention, measurementsIn } from '../language/measurements.js';
 import { type NormalText, normalText, originalSpan } from '../language/normal-text.js';
 import { givenFrom } from '../language/read-value.js';
@@ -96,7 +96,11 @@ function decoysFor(inputs: Readonly<Record<string, Input>>): Readonly<Record<str
   const known = decoys.get(inputs);
   if (known) return known;
   const own = new Set(Object.values(inputs).flatMap(({ profile }) => profile ?? []));
-  const others = Object.fromEntries(Object.entries(profileInputs).filter(([key]) => !own.has(key as ProfileKey)));
+  const others = Object.fromEntries(
+    Object.entries(profileInputs)
+      .filter(([key]) => !own.has(key as ProfileKey))
+      .map(([key, input]) => [key, { ...input, words: (input.words ?? []).filter((word) => !isLittle(word)) }]),
+  );
   decoys.set(inputs, others);
   return others;
 }
