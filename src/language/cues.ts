@@ -71,6 +71,7 @@ const LITTLE_WORDS = new Set([
   'of',
   'to',
   'for',
+  'from',
   'is',
   'it',
   'on',
@@ -79,7 +80,14 @@ const LITTLE_WORDS = new Set([
   'do',
   'i',
   'will',
+  'with',
+  'want',
+  'now',
+  'need',
 ]);
+
+/** A word that says nothing alone. */
+export const isLittle = (word: string): boolean => LITTLE_WORDS.has(word);
 
 /** Words of a phrase that say something; the little ones between them count for a fifth. */
 export const lengthOfPhrase = (phrase: string): number =>
