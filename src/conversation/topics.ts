@@ -43,6 +43,8 @@ export async function answerAsked(
   const understood = remember(turn, await understand(heard, open.inputs, hints, asked));
   if (asked in understood.given) turn.dialogue.lastAsked = asked;
   const preferences = preferencesFor(turn, heard.said);
+  const named = tradeName(open, asked, heard);
+  if (named) return [await work(turn, open, over(turn, named), preferences)];
   const unclear = askWhich(turn, open, over(turn, understood.given), understood);
   if (unclear) return [unclear];
   if (saysAnything(understood)) return [await work(turn, open, over(turn, understood.given), preferences)];
@@ -84,6 +86,17 @@ export async function change(turn: Turn, open: Calculation, heard: Heard): Promi
   const replies = [await work(turn, open, over(turn, given), preferences)];
   const corrected = CORRECTS.test(heard.text) ? await correctTank(turn, open, given, preferences) : undefined;
   return corrected ? [...replies, corrected] : replies;
+}
+
+/** "1 inch" to the question which pipe it is names the pipe, not its bore. */
+function tradeName(open: Calculation, asked: string, heard: Heard): Given | undefined {
+  if (/\b(?:bore|inside|inner|id)\b/.test(heard.text)) return undefined;
+  for (const [id, input] of Object.entries(open.inputs)) {
+    const found = input.kind === 'lookup' ? input.read(heard.text, {}) : '';
+    if (typeof found !== 'string' && found.inputs?.[asked] !== undefined)
+      return { [id]: { text: heard.text.trim(), from: 'message' } };
+  }
+  return undefined;
 }
 
 /** The same values under other ids. */

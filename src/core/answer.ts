@@ -9,7 +9,7 @@ import { clockText } from './quantity/clock-text.js';
 import { forReading } from './quantity/number.js';
 import { fromSI, unitNamed } from './quantity/units.js';
 import type { ReplyInput, ReplyResult, ReplyStep } from './reply.js';
-import { showStep, unitText } from './show-step.js';
+import { type SymbolUnits, showStep, unitText } from './show-step.js';
 import { digits, displayed, type Preferences, show, showBoth, showInput, type ValueFormat } from './show-value.js';
 
 type Answered = Outcome & { kind: 'answer' };
@@ -26,11 +26,12 @@ export interface Answer {
 /** An outcome worded in a member's units. */
 export function answerIn(outcome: Answered, preferences: Preferences): Answer {
   const say = (sentence: Sentence) => fillIn(sentence.text, outcome, preferences);
+  const units = symbolUnits(outcome);
   const headline = outcome.calculation.headline.find(({ when }) => holds(when, outcome.at, functions));
   return {
     headline: headline ? say(headline) : outcome.calculation.title,
     inputs: outcome.inputs.map((used) => inputIn(used, preferences)),
-    steps: outcome.steps.map((worked) => stepIn(worked, outcome, preferences)),
+    steps: outcome.steps.map((worked) => stepIn(worked, outcome, preferences, units)),
     results: outcome.results.map((worked) => resultIn(worked, preferences)),
     cautions: outcome.cautions.map((entry) => ({ level: entry.level, text: say(entry) })),
     sources: outcome.sources,
@@ -133,10 +134,10 @@ function shownWithSpread(
     : `${main}, at least ${least} and perhaps never`;
 }
 
-function stepIn(worked: WorkedStep, outcome: Answered, preferences: Preferences): ReplyStep {
+function stepIn(worked: WorkedStep, outcome: Answered, preferences: Preferences, units: SymbolUnits): ReplyStep {
   const { step, formula, values, si } = worked;
   const si_unit = siUnitOf(step.of);
-  const line = showStep(worked, symbolUnits(outcome), si_unit);
+  const line = showStep(worked, units, si_unit);
   return {
     symbol: step.symbol,
     name: step.name,
@@ -165,7 +166,7 @@ function inMembersUnit({ step, si }: WorkedStep, { calculation }: Answered, pref
   return ` (${show(si, format, preferences)})`;
 }
 
-function symbolUnits({ calculation, steps }: Answered): Parameters<typeof showStep>[1] {
+function symbolUnits({ calculation, steps }: Answered): SymbolUnits {
   const units = new Map<string, string>();
   const temperatures = new Set<string>();
   for (const [symbol, { unit }] of Object.entries(calculation.constants)) units.set(symbol, unit);

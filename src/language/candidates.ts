@@ -32,19 +32,21 @@ export function candidatesFor(
   mentions: readonly Mention[],
 ): Candidate[] {
   const thing = thingOf(mention, text);
+  const vessel = isVessel(mention, text);
+  const counts = countsThings(mention, text);
   return Object.entries(inputs).flatMap(([id, input]): Candidate[] => {
     if (!isQuantity(input)) return [];
+    if (mention.word && id !== asked && input.quantity !== 'count' && input.quantity !== 'fraction') return [];
+    if (input.quantity === 'count' ? !Number.isInteger(mention.value) : counts) return [];
     const readings = readingsOf(input, mention, hints);
     const [first] = readings;
     if (!first) return [];
-    const twin = twinOf(id, inputs);
+    const twin = thing === 'sump' ? twinOf(id, inputs) : undefined;
     // "22 cm of water" in the sump: the words that point at the display's water height point at the sump's.
-    const borrowed = thing === 'sump' && twin !== undefined && OF_SUMP.test(id) ? cues.get(twin)! : [];
+    const borrowed = twin !== undefined && OF_SUMP.test(id) ? cues.get(twin)! : [];
     const near = closeness(mention, [...(cues.get(id) ?? []), ...borrowed], text, mentions);
     const bare = first.guessed && mention.units.length === 0;
-    if (mention.word && id !== asked && input.quantity !== 'count' && input.quantity !== 'fraction') return [];
-    if (input.quantity === 'volume' && isVessel(mention, text) && near < NEAR) return [];
-    if (input.quantity === 'count' ? !Number.isInteger(mention.value) : countsThings(mention, text)) return [];
+    if (input.quantity === 'volume' && vessel && near < NEAR) return [];
     const score =
       (bare ? 0.4 : 2) +
       3 * near +

@@ -11,6 +11,7 @@ export const drainHoleLayout = calculation({
   question: 'How far must drilled holes stay from the edges, the corners and each other?',
   part: 'drains',
   cues: [
+    'hole size',
     'drill',
     'drilling',
     'drill a hole',

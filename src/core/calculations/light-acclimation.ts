@@ -12,6 +12,8 @@ export const lightAcclimation = calculation({
   question: 'A new lamp or new corals: how do I work up to full light?',
   part: 'light',
   cues: [
+    'new led',
+    'work up',
     'acclimate',
     'acclimation',
     'acclimating',

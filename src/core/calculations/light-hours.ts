@@ -16,6 +16,7 @@ export const lightHours = calculation({
   question: 'How long must the light run, or how strong must it be, for a wanted amount of light a day?',
   part: 'light',
   cues: [
+    'mols',
     'how many hours',
     'how long must',
     'how long should',

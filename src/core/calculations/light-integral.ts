@@ -25,7 +25,7 @@ export const lightIntegral = calculation({
     'par for',
     'enough par',
     'right for my corals',
-    'par',
+    '~par',
     'ppfd',
   ],
   inputs: {

@@ -17,7 +17,7 @@ export const volumeRectangular = calculation({
   question: 'How much water is really in it, inside the glass and up to the water line?',
   general: true,
   part: 'tank',
-  cues: [...volumeCues, 'rectangular', 'rectangle'],
+  cues: ['~litres', '~liters', '~gallons', ...volumeCues, 'rectangular', 'rectangle'],
   inputs: {
     length,
     width,
