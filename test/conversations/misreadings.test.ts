@@ -1,0 +1,172 @@
+import { describe, expect, test } from 'vitest';
+import { startTalk } from '../conversation.js';
+
+const INCH = 0.0254;
+const GALLON = 231 * INCH ** 3;
+const F = (t: number) => ((t - 32) * 5) / 9 + 273.15;
+const C = (t: number) => t + 273.15;
+
+/** Turns of one member, and what the last answer must have taken for what. */
+interface Case {
+  readonly says: readonly string[];
+  readonly calculation: string | null;
+  readonly kind?: string;
+  readonly inputs?: Readonly<Record<string, number | string>>;
+  readonly text?: RegExp;
+}
+
+const cases: readonly Case[] = [
+  {
+    says: ['salinity is 33 how much salt to get to 35 in 100 gal'],
+    calculation: 'salt.raise',
+    inputs: { salinity: 0.033, target: 0.035, volume: 100 * GALLON },
+  },
+  {
+    says: ['how much salt for a 5 gal bucket', '1.025'],
+    calculation: 'salt.mix',
+    inputs: { volume: 5 * GALLON, salinity: 0.03319 },
+    text: /specific gravity/,
+  },
+  {
+    says: ['tank 79F room 84F 180 gal lights 300w, how big a chiller'],
+    calculation: 'cooling.need',
+    inputs: { target: F(79), room_temperature: F(84), gains: 300 },
+  },
+  {
+    says: ['are two 150 W heaters enough for 300 L at 25.5 C if the room goes down to 17 C'],
+    calculation: 'heater.size',
+    inputs: { target: C(25.5), room_temperature: C(17), heaters: 2, heater_power: 150 },
+  },
+  {
+    says: ['how much evaporates from a 6 ft x 2 ft tank, water 78F, room 70F, humidity 40%', '80% covered'],
+    calculation: 'evaporation.rate',
+    inputs: { covered: 0.8, humidity: 0.4 },
+  },
+  {
+    says: ['how far from the edge can i drill a 60mm hole in 15mm glass', 'its tempered'],
+    calculation: 'drain.hole_layout',
+    kind: 'refusal',
+    text: /cannot be drilled/,
+  },
+  {
+    says: ['how much water in a 72x24x24 in tank', '1.5 inch down'],
+    calculation: 'volume.rectangular',
+    inputs: { freeboard: 1.5 * INCH, glass_thickness: 0 },
+  },
+  {
+    says: ['whats the volume of a 36x18x16 inch sump with 8 in of water'],
+    calculation: 'volume.rectangular',
+    inputs: { water_height: 8 * INCH, glass_thickness: 0 },
+  },
+  {
+    says: ['120 x 60 x 60 cm tank 12mm, sump 80x40 at 20cm, how many litres system'],
+    calculation: 'volume.system',
+    inputs: { sump_length: 0.8, sump_water_height: 0.2, height: 0.6 },
+  },
+  {
+    says: [
+      'what heater for 90 gal at 78F in a 66F room',
+      'what if power goes out',
+      'what about at 82?',
+      'room 68 instead',
+    ],
+    calculation: 'heater.outage',
+    inputs: { start_temperature: F(82), room_temperature: F(68) },
+  },
+  {
+    says: ['i have 180 gal tank, room gets down to 62 at night. what heater', 'would 2 300w be enough', '78'],
+    calculation: 'heater.size',
+    inputs: { room_temperature: F(62), heaters: 2, heater_power: 300, target: F(78) },
+  },
+  {
+    says: ['filling the tank, water is 55F, 150 gal, two 300W heaters, how long to reach 78F, room 68F'],
+    calculation: 'heater.warm_up',
+    inputs: { start_temperature: F(55), target: F(78), room_temperature: F(68) },
+  },
+  {
+    says: ['whats the biggest heater', '78', 'no 79'],
+    calculation: 'heater.size',
+    kind: 'question',
+    inputs: { target: F(79) },
+  },
+  {
+    says: ['power went out, 120 gallons 78 degrees house is 60'],
+    calculation: 'heater.outage',
+    inputs: { start_temperature: F(78), room_temperature: F(60) },
+  },
+  {
+    says: ['how much evaporates from a 6 x 2 foot tank at 78 in 70 room 40% humidity'],
+    calculation: 'evaporation.rate',
+    inputs: { water_temperature: F(78), air_temperature: F(70) },
+  },
+  {
+    says: [
+      'how big should my drain be for 1200 gph',
+      '1 inch',
+      '30 inches drop',
+      '4 ft of pipe',
+      '3 elbows and a gate valve',
+    ],
+    calculation: 'drain.siphon',
+    inputs: { pipe: '1 in schedule 40', drop: 30 * INCH, pipe_length: 48 * INCH },
+  },
+  {
+    says: ['what heater for 90 gal at 78F in a 66F room, tank 48x24x24 in, 1/2 in glass, 22 in of water', '20 inches'],
+    calculation: 'heater.size',
+    kind: 'question',
+    text: /What is 20 inches/,
+  },
+];
+
+describe('each number is taken for what it is', () => {
+  for (const { says, calculation, kind = 'answer', inputs = {}, text } of cases) {
+    test(says.join(' / '), async () => {
+      const talk = await startTalk();
+      let reply = await talk.says(says[0]!);
+      for (const say of says.slice(1)) reply = await talk.says(say);
+      expect(reply.calculation, reply.text).toBe(calculation);
+      expect(reply.kind, reply.text).toBe(kind);
+      if (text) expect(reply.text).toMatch(text);
+      for (const [id, wanted] of Object.entries(inputs)) {
+        const used = reply.inputs.find((input) => input.id === id);
+        if (typeof wanted === 'number') expect(used?.si, `${id}\n${reply.text}`).toBeCloseTo(wanted, 6);
+        else expect(used?.value, `${id}\n${reply.text}`).toBe(wanted);
+      }
+      await talk.close();
+    });
+  }
+});
+
+describe('what a tank keeps', () => {
+  const page = async (...says: string[]) => {
+    const talk = await startTalk();
+    for (const say of says) await talk.says(say);
+    const { body } = await talk.says('/tank show');
+    await talk.close();
+    return body ?? '';
+  };
+
+  test('a bare pair is no size, and overwrites none', async () => {
+    expect(await page('my tank is 72x24x24 in', 'i got 2x300')).toContain(
+      'tank length 72 in; tank width, front to back 24 in',
+    );
+  });
+  test('the water of the sump is the sump’s', async () => {
+    const sump = await page('the sump is 48x20x16 in, water 9 inches deep');
+    expect(sump).toContain('water height in the sump 9 in');
+    expect(sump).not.toContain('Display');
+  });
+  test('another tank is another page', async () => {
+    expect(
+      await page('my display is 36x18x24 in', 'i also have a nano thats 20x20x20 inch', '/tank use name:main tank'),
+    ).toContain('tank length 36 in');
+  });
+  test('what is not named is not kept', async () => {
+    expect(await page('tank runs at 78 and the room is 70')).not.toMatch(/mm|chamber|beam/);
+  });
+  test('taken back, what stood there before stands again', async () => {
+    expect(await page('my tank is 72x24x24 in, 1/2 in glass', 'the glass is 3/4 in', 'forget that')).toContain(
+      'pane thickness 0.5 in',
+    );
+  });
+});
