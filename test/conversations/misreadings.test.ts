@@ -111,10 +111,10 @@ const cases: readonly Case[] = [
     inputs: { pipe: '1 in schedule 40', drop: 30 * INCH, pipe_length: 48 * INCH },
   },
   {
-    says: ['what heater for 90 gal at 78F in a 66F room, tank 48x24x24 in, 1/2 in glass, 22 in of water', '20 inches'],
+    says: ['what heater for 90 gal at 78F in a 66F room, tank 48x24x24 in, 1/2 in glass, 22 in of water', '36 inches'],
     calculation: 'heater.size',
     kind: 'question',
-    text: /What is 20 inches/,
+    text: /What is 36 inches/,
   },
 ];
 
