@@ -169,11 +169,13 @@ function nextStep(values: Readonly<Record<string, StoredValue>>): string {
   );
   const nearly = states
     .flatMap(({ calculation, outcome }) =>
-      outcome.kind === 'question' && outcome.asks.length === 1 && outcome.inputs.some(({ from }) => from === 'profile')
+      calculation.general &&
+      outcome.kind === 'question' &&
+      outcome.asks.length === 1 &&
+      outcome.inputs.some(({ from }) => from === 'profile')
         ? [{ calculation, ask: outcome.asks[0]! }]
         : [],
     )
-    .sort((a, b) => Number(b.calculation.general ?? false) - Number(a.calculation.general ?? false))
     .slice(0, 1);
   const can =
     ready.length > 0

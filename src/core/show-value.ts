@@ -100,7 +100,7 @@ export function showInput(
 ): { text: string; unit: UnitRow; value: string } {
   const format: ValueFormat = { quantity: input.quantity, units: input.units, figures: 6 };
   const unit =
-    said !== undefined
+    said !== undefined && said !== 'fraction'
       ? unitNamed(said)
       : input.quantity === 'time'
         ? handyTime(si)

@@ -41,9 +41,9 @@ export function candidatesFor(
     const readings = readingsOf(input, mention, hints);
     const [first] = readings;
     if (!first) return [];
-    const twin = thing === 'sump' ? twinOf(id, inputs) : undefined;
+    const twin = thing === 'sump' || OF_SUMP.test(id) ? twinOf(id, inputs) : undefined;
     // "22 cm of water" in the sump: the words that point at the display's water height point at the sump's.
-    const borrowed = twin !== undefined && OF_SUMP.test(id) ? cues.get(twin)! : [];
+    const borrowed = thing === 'sump' && twin !== undefined && OF_SUMP.test(id) ? cues.get(twin)! : [];
     const near = closeness(mention, [...(cues.get(id) ?? []), ...borrowed], text, mentions);
     const bare = first.guessed && mention.units.length === 0;
     if (input.quantity === 'volume' && vessel && near < NEAR) return [];

@@ -11,7 +11,7 @@ export const systemVolume = quantity('volume', {
   ask: 'How much water is really in the system, display and sump together, without rock and sand?',
   profile: 'water.volume',
   onKeeping:
-    'A trade size (“a 36 gallon”) is a label, not a volume: give me the sizes of the tank and I work out the water in it.',
+    'If that is a trade size, it is a label and not a volume: give me the sizes of the tank and I work out the water in it.',
 });
 
 export const waterTemperature = quantity('temperature', {
