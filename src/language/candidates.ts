@@ -22,6 +22,7 @@ export const NEAR = 0.3;
 const REACH = 48;
 const CLAUSE = /[,;.!?]\s|\b(?:and|with|but|if|when|while|where)\b/g;
 
+/** @param least how near the words that point at an input must be */
 export function candidatesFor(
   mention: Mention,
   inputs: Readonly<Record<string, Input>>,
@@ -30,6 +31,7 @@ export function candidatesFor(
   hints: UnitHints,
   asked: string | undefined,
   mentions: readonly Mention[],
+  least = 0,
 ): Candidate[] {
   const thing = thingOf(mention, text);
   const vessel = isVessel(mention, text);
@@ -38,13 +40,14 @@ export function candidatesFor(
     if (!isQuantity(input)) return [];
     if (mention.word && id !== asked && input.quantity !== 'count' && input.quantity !== 'fraction') return [];
     if (input.quantity === 'count' ? !Number.isInteger(mention.value) : counts) return [];
-    const readings = readingsOf(input, mention, hints);
-    const [first] = readings;
-    if (!first) return [];
     const twin = thing === 'sump' || OF_SUMP.test(id) ? twinOf(id, inputs) : undefined;
     // "22 cm of water" in the sump: the words that point at the display's water height point at the sump's.
     const borrowed = thing === 'sump' && twin !== undefined && OF_SUMP.test(id) ? cues.get(twin)! : [];
     const near = closeness(mention, [...(cues.get(id) ?? []), ...borrowed], text, mentions);
+    if (near < least) return [];
+    const readings = readingsOf(input, mention, hints);
+    const [first] = readings;
+    if (!first) return [];
     const bare = first.guessed && mention.units.length === 0;
     if (input.quantity === 'volume' && vessel && near < NEAR) return [];
     const score =

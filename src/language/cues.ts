@@ -15,6 +15,8 @@ interface Word {
 /** A folded text cut into words once, so that many cues can be looked for. */
 export interface Words {
   readonly list: readonly Word[];
+  /** The words, and each as it would be with or without an s. */
+  readonly forms: ReadonlySet<string>;
 }
 
 const SHORTEST_WITH_SLIP = 6;
@@ -25,7 +27,12 @@ export function wordsOf(text: string): Words {
     start: match.index,
     end: match.index + match[0].length,
   }));
-  return { list };
+  const forms = new Set<string>();
+  for (const { text: word } of list) {
+    forms.add(word).add(`${word}s`);
+    if (word.endsWith('s')) forms.add(word.slice(0, -1));
+  }
+  return { list, forms };
 }
 
 const phrases = new Map<string, readonly string[]>();
@@ -116,20 +123,16 @@ function put(lists: Map<string, string[]>, key: string, item: string): void {
 
 /** The phrases of an index that stand in a text, with their places. */
 export function phrasesIn(words: Words, { byFirst, long }: PhraseIndex): Map<string, readonly CueFound[]> {
-  const firsts = new Set(
-    words.list.flatMap(({ text }) => [
-      text,
-      `${text}s`,
-      ...(text.endsWith('s') ? [text.slice(0, -1)] : []),
-      ...(long.get(text[0]!)?.filter((first) => slipped(text, first)) ?? []),
-    ]),
-  );
   const found = new Map<string, readonly CueFound[]>();
-  for (const first of firsts) {
+  const look = (first: string) => {
     for (const phrase of byFirst.get(first) ?? []) {
       const places = findPhrase(words, phrase);
       if (places.length > 0) found.set(phrase, places);
     }
+  };
+  words.forms.forEach(look);
+  for (const { text } of words.list) {
+    for (const first of long.get(text[0]!) ?? []) if (!words.forms.has(first) && slipped(text, first)) look(first);
   }
   return found;
 }

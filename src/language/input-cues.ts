@@ -6,22 +6,34 @@ export type CuePlaces = ReadonlyMap<string, readonly CueFound[]>;
 
 type Inputs = Readonly<Record<string, Input>>;
 
-const inputWords = (input: Input): readonly string[] => [input.name, ...(input.words ?? [])];
+/** The words of a set of inputs, and the inputs that each points at. */
+interface InputWords {
+  readonly index: PhraseIndex;
+  readonly ids: ReadonlyMap<string, readonly string[]>;
+  readonly nowhere: CuePlaces;
+}
 
-const indexes = new WeakMap<Inputs, PhraseIndex>();
+const wordsOfSets = new WeakMap<Inputs, InputWords>();
 
-/** Made once for a set of inputs. */
-function indexOf(inputs: Inputs): PhraseIndex {
-  const known = indexes.get(inputs);
+/** Worked out once for a set of inputs. */
+function inputWordsOf(inputs: Inputs): InputWords {
+  const known = wordsOfSets.get(inputs);
   if (known) return known;
-  const index = indexPhrases(new Set(Object.values(inputs).flatMap(inputWords)));
-  indexes.set(inputs, index);
-  return index;
+  const ids = new Map<string, string[]>();
+  for (const [id, { name, words = [] }] of Object.entries(inputs)) {
+    for (const word of new Set([name, ...words])) ids.set(word, [...(ids.get(word) ?? []), id]);
+  }
+  const nowhere = new Map(Object.keys(inputs).map((id) => [id, []]));
+  const made = { index: indexPhrases(ids.keys()), ids, nowhere };
+  wordsOfSets.set(inputs, made);
+  return made;
 }
 
 export function cuePlaces(inputs: Inputs, words: Words): CuePlaces {
-  const found = phrasesIn(words, indexOf(inputs));
-  return new Map(
-    Object.entries(inputs).map(([id, input]) => [id, inputWords(input).flatMap((word) => found.get(word) ?? [])]),
-  );
+  const { index, ids, nowhere } = inputWordsOf(inputs);
+  const places = new Map(nowhere);
+  for (const [word, found] of phrasesIn(words, index)) {
+    for (const id of ids.get(word)!) places.set(id, [...places.get(id)!, ...found]);
+  }
+  return places;
 }

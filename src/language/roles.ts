@@ -80,13 +80,8 @@ export function assignRoles(
     .flatMap((mention) => {
       const own = candidatesFor(mention, inputs, cues, text, hints, asked, mentions);
       const handicap = own.some(({ near }) => near >= NEAR) ? -DECOY_LOSES : DECOY_WINS;
-      const others = candidatesFor(mention, decoys, decoyCues, text, hints, undefined, mentions);
-      return [
-        ...own,
-        ...others
-          .filter(({ near }) => near >= DECOY_NEAR)
-          .map((other) => ({ ...other, score: other.score + handicap })),
-      ];
+      const others = candidatesFor(mention, decoys, decoyCues, text, hints, undefined, mentions, DECOY_NEAR);
+      return [...own, ...others.map((other) => ({ ...other, score: other.score + handicap }))];
     })
     .filter(({ id, score }) => score >= LEAST_SCORE && !taken.has(id))
     .filter(

@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { runNode } from './parts.js';
 import { median } from './rounds.js';
 
 const ROUNDS = 15;
@@ -7,16 +7,9 @@ const SHARE_ROUNDS = 5;
 const ASK = ['dist/ask.js', '--data', ':memory:', 'is 300 W enough for 90 gal at 78F in a 66F room'];
 const IMPORT = ['--input-type=module', '--eval', "import 'discord.js'"];
 
-/** @returns what it printed */
-function node(args: readonly string[]): string {
-  const { status, stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
-  if (status !== 0) throw new Error(`node ${args.join(' ')} ended with ${status}: ${stderr}`);
-  return stdout;
-}
-
 function seconds(args: readonly string[]): number {
   const start = performance.now();
-  node(args);
+  runNode(args);
   return (performance.now() - start) / 1000;
 }
 
@@ -47,7 +40,7 @@ export function loadingShares(): readonly (readonly [part: string, ms: number])[
   for (const [, load] of PARTS)
     lines.push(`start = performance.now(); ${load}; console.log(performance.now() - start);`);
   const runs = Array.from({ length: SHARE_ROUNDS }, () =>
-    node(['--input-type=module', '--eval', lines.join('\n')])
+    runNode(['--input-type=module', '--eval', lines.join('\n')])
       .trim()
       .split('\n')
       .map(Number),

@@ -1,20 +1,20 @@
 import { cpus, loadavg } from 'node:os';
 import { loadingShares, measureColdStart } from './cold-start.js';
-import { measureReplies } from './replies.js';
-import { measureSaving } from './saving.js';
+import { sentences } from './messages.js';
+import { measured } from './parts.js';
 import { markdown, rate, time } from './table.js';
-import { measureUnderstanding } from './understanding.js';
 
 const note = (text: string) => process.stderr.write(`${text}\n`);
 const [before] = loadavg();
 
 const cold = measureColdStart();
 for (const [part, ms] of loadingShares()) note(`loading ${part}: ${Math.round(ms)} ms`);
-const understanding = await measureUnderstanding();
-const replies = await measureReplies();
-const saving = await measureSaving();
+const replies = measured('replies');
+const understanding = measured('understanding');
+const recognizers = measured('recognizers');
+const saving = measured('saving');
 
-const reading = { name: 'recognizers-text reading a sentence', of: understanding.recognizers };
+const reading = { name: 'recognizers-text reading a sentence', of: recognizers.all };
 const rows = [
   rate(`whole replies, ${replies.messages} messages`, replies.pace.aSecond, {
     name: reading.name,
@@ -29,17 +29,17 @@ const rows = [
     { text: '< 5 ms', met: (value) => value < 5 },
   ),
   rate(
-    `understanding ${understanding.sentences} sentences`,
-    understanding.ours.aSecond,
+    `understanding ${sentences.length} sentences`,
+    understanding.aSecond,
     {
       name: 'recognizers-text: number, dimension, temperature, currency, age, date',
-      value: understanding.recognizers.aSecond,
+      value: recognizers.all.aSecond,
     },
     { text: '20 ×', met: (_, ratio) => ratio >= 20 },
   ),
-  rate(`understanding ${understanding.sentences} sentences`, understanding.ours.aSecond, {
+  rate(`understanding ${sentences.length} sentences`, understanding.aSecond, {
     name: 'recognizers-text: number, dimension, temperature alone',
-    value: understanding.measuresAlone.aSecond,
+    value: recognizers.measures.aSecond,
   }),
   time(
     'cold start of ask, answer printed',
