@@ -6,6 +6,7 @@ import { unitNamed } from '../core/quantity/units.js';
 import type { ReadExplanation, Reply } from '../core/reply.js';
 import { readValue } from '../language/read-value.js';
 import { calculationNamed } from './catalogue.js';
+import { freshDialogue } from './dialogue.js';
 import { hear, LONGEST_MESSAGE } from './hear.js';
 import { measure } from './measure.js';
 import { type Brinewright, type Clock, type Message, type Speaker, StoreProblem } from './ports.js';
@@ -106,7 +107,9 @@ async function structured(
     });
   }
   const units = Object.values(given).flatMap((value) => ('si' in value && value.unit ? [unitNamed(value.unit)] : []));
-  return work(turn, calculation, given, preferencesFor(turn, units), { alone: true });
+  // What a program asks leaves no open question behind for the member's next words.
+  const apart: Turn = { ...turn, dialogue: freshDialogue() };
+  return work(apart, calculation, given, preferencesFor(turn, units), { alone: true });
 }
 
 async function suggestionsFor(

@@ -6,6 +6,7 @@ import { readingChoices, readValue, shortened } from '../language/read-value.js'
 import { exampleOf } from '../language/readings.js';
 import { calculationNamed } from './catalogue.js';
 import { type Command, type CommandAction, isSingle } from './command.js';
+import { namedFor } from './named-for.js';
 import { makeReply } from './replies.js';
 import { hintsFor, learnUnits, preferencesFor, type Turn } from './turn.js';
 import { hearText, saysAnything, understand } from './understand.js';
@@ -127,7 +128,9 @@ async function readOptions(
   for (const [id, text] of Object.entries(options)) {
     const input = calculation.inputs[id] as Input;
     const read = await readValue(input, text, hintsFor(turn, said));
+    const named = 'value' in read ? undefined : namedFor(calculation, id, text);
     if ('value' in read) given[id] = read.value;
+    else if (named) Object.assign(given, named);
     else if ('doubt' in read) {
       turn.dialogue.topic = calculation.id;
       turn.dialogue.given = given;

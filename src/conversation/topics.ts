@@ -11,6 +11,7 @@ import type { TopicScore } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
 import { asEarlier } from './dialogue.js';
 import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, STATES } from './manner.js';
+import { namedFor } from './named-for.js';
 import { recalled } from './press.js';
 import { makeReply } from './replies.js';
 import { keep } from './statement.js';
@@ -43,7 +44,7 @@ export async function answerAsked(
   const understood = remember(turn, await understand(heard, open.inputs, hints, asked));
   if (asked in understood.given) turn.dialogue.lastAsked = asked;
   const preferences = preferencesFor(turn, heard.said);
-  const named = tradeName(open, asked, heard);
+  const named = namedFor(open, asked, heard.text);
   if (named) return [await work(turn, open, over(turn, named), preferences)];
   const unclear = askWhich(turn, open, over(turn, understood.given), understood);
   if (unclear) return [unclear];
@@ -86,17 +87,6 @@ export async function change(turn: Turn, open: Calculation, heard: Heard): Promi
   const replies = [await work(turn, open, over(turn, given), preferences)];
   const corrected = CORRECTS.test(heard.text) ? await correctTank(turn, open, given, preferences) : undefined;
   return corrected ? [...replies, corrected] : replies;
-}
-
-/** "1 inch" to the question which pipe it is names the pipe, not its bore. */
-function tradeName(open: Calculation, asked: string, heard: Heard): Given | undefined {
-  if (/\b(?:bore|inside|inner|id)\b/.test(heard.text)) return undefined;
-  for (const [id, input] of Object.entries(open.inputs)) {
-    const found = input.kind === 'lookup' ? input.read(heard.text, {}) : '';
-    if (typeof found !== 'string' && found.inputs?.[asked] !== undefined)
-      return { [id]: { text: heard.text.trim(), from: 'message' } };
-  }
-  return undefined;
 }
 
 /** The same values under other ids. */
