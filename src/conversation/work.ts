@@ -71,6 +71,7 @@ function rememberTopic({ dialogue }: Turn, calculation: Calculation, given: Give
   dialogue.topic = calculation.id;
   dialogue.given = asEarlier(given);
   delete dialogue.asked;
+  delete dialogue.stated;
   for (const [id, { profile }] of Object.entries(calculation.inputs)) {
     const value = given[id];
     if (profile !== undefined && value)
