@@ -48,7 +48,8 @@ function declaredSpread(
   if (result.kind !== 'quantity' || typeof value !== 'number') return {};
   const low = result.low === undefined ? undefined : at.values[result.low];
   const high = result.high === undefined ? undefined : at.values[result.high];
-  if (low !== undefined && high !== undefined) return { low: Math.min(low, high), high: Math.max(low, high) };
+  if (low !== undefined && high !== undefined)
+    return { low: Math.min(low, high, value), high: Math.max(low, high, value) };
   if (result.within === undefined) return {};
   const by = Math.abs(value) * result.within;
   return { low: value - by, high: value + by };

@@ -20,6 +20,8 @@ import { tankTemperature } from '../inputs/tank-heat.js';
 
 const sizesInstead: Condition = { not: { given: 'area' } };
 
+import { noInside } from '../inputs/tank-shape.js';
+
 export const evaporationRate = calculation({
   id: 'evaporation.rate',
   slash: 'heater evaporation',
@@ -69,6 +71,8 @@ export const evaporationRate = calculation({
   },
   constants: { ...surfaceConstants, ...freshWater },
   rules: [
+    noInside('W', 'width'),
+    noInside('L', 'length'),
     {
       refuse: 'p_w <= p_a',
       because:
