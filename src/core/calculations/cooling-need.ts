@@ -1,4 +1,5 @@
 import { caution, quantity, result, step } from '../calculation.js';
+import { waterSearchEnds } from '../cautions/heater.js';
 import { calculation } from '../define.js';
 import { LOSS_SOURCES, lossCautions, lossConstants, lossSteps } from '../inputs/loss-steps.js';
 import { roomTemperature } from '../inputs/room.js';
@@ -72,6 +73,7 @@ export const coolingNeed = calculation({
     },
   ],
   cautions: [
+    waterSearchEnds('T_end'),
     caution(
       'note',
       'A chiller must move that many watts of heat, which is not its electric rating, and it blows all of it, and its own power, into the room or the cabinet.',

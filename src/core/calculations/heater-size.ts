@@ -1,5 +1,5 @@
 import { type Condition, caution, flag, quantity, result, step } from '../calculation.js';
-import { heaterElectrics, heaterPlace, secondCutOut } from '../cautions/heater.js';
+import { heaterElectrics, heaterPlace, roomSearchEnds, secondCutOut, waterSearchEnds } from '../cautions/heater.js';
 import { calculation } from '../define.js';
 import { heaterCount, heaterPower } from '../inputs/heater.js';
 import { LOSS_SOURCES, lossCautions, lossConstants, lossSteps, systemVolumeSteps } from '../inputs/loss-steps.js';
@@ -154,6 +154,8 @@ export const heaterSize = calculation({
     },
   ],
   cautions: [
+    roomSearchEnds('T_cold'),
+    waterSearchEnds('T_stuck'),
     caution(
       'stop',
       'One heater of this size stuck on would take the water to {stuck_on_temperature} in this room, higher in a warm one: split the power over more heaters, and cut it off with a controller of its own.',

@@ -1,5 +1,5 @@
 import { caution, flag, quantity, result, step } from '../calculation.js';
-import { heaterElectrics, secondCutOut } from '../cautions/heater.js';
+import { heaterElectrics, secondCutOut, waterSearchEnds } from '../cautions/heater.js';
 import { calculation } from '../define.js';
 import { heatStoreConstants, heatStoreStep, nearLimit } from '../inputs/heat-store.js';
 import { heaterPower, rockMass } from '../inputs/heater.js';
@@ -96,6 +96,7 @@ export const heaterStuckOn = calculation({
     },
   ],
   cautions: [
+    waterSearchEnds('T_end'),
     caution(
       'stop',
       'This heater can kill the tank on its own: use smaller ones, so that one stuck on stays below {limit_1}.',
