@@ -15,6 +15,9 @@ afterEach(async () => {
   for (const { close } of open.splice(0).reverse()) await close();
 });
 
+/** The library waits for a session that is just being made before it logs out; a test that is over does not. */
+const lastCall = () => new Promise<void>((resolve) => setTimeout(resolve, 5000).unref());
+
 export const INTENTS = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages];
 const COMMANDS = [
   {
@@ -56,7 +59,7 @@ export async function connected(
     if (!message.author.bot) handlers.message?.(message).catch((e: unknown) => problems.push(e));
   });
   await client.login(discord.token);
-  open.push({ close: () => client.destroy() });
+  open.push({ close: () => Promise.race([client.destroy(), lastCall()]) });
   if (!client.isReady()) await new Promise((resolve) => client.once('clientReady', resolve));
   await client.rest.put(Routes.applicationCommands(discord.applicationId), { body: COMMANDS });
   return { discord, client, problems };

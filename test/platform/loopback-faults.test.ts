@@ -1,4 +1,4 @@
-import { Client, GatewayIntentBits, type Message, type TextChannel } from 'discord.js';
+import { Client, GatewayIntentBits, type Message, Status, type TextChannel } from 'discord.js';
 import { expect, test } from 'vitest';
 import { connected, INTENTS, open } from './library-client.js';
 import { type Loopback, startLoopback } from './loopback-server.js';
@@ -92,10 +92,12 @@ test('a request to reconnect resumes, an ended session begins anew', async () =>
 });
 
 test('a refused resume begins anew', async () => {
-  const { discord } = await connected();
+  const { discord, client } = await connected();
   discord.refuseResume();
   discord.cutGateway();
   await discord.until(() => discord.gateway.identified === 2, 'new session');
+  // Logging out before the new session stands would wait for it.
+  await discord.until(() => client.ws.status === Status.Ready, 'the new session to stand');
   expect(discord.gateway.resumed).toBe(0);
 });
 
