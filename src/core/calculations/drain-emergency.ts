@@ -64,7 +64,7 @@ export const drainEmergency = calculation({
     ...siphonSteps,
   ],
   results: {
-    passes_vented: flag('takes the flow even with air in the pipe', 'h_a >= h_v'),
+    passes_vented: flag('takes the flow even with air in the pipe', 'h_a >= h_v and Q >= Q_r'),
     passes_if_it_primes: flag('takes the flow once it runs full', 'Q >= Q_r'),
     head_needed_weir: result('h_w', 'length', 'water over its rim before it runs full', { units: millimetres }),
     head_needed_vented: result('h_v', 'length', 'water needed with air in the pipe', { units: millimetres }),
@@ -73,7 +73,7 @@ export const drainEmergency = calculation({
   headline: [
     {
       text: 'It passes: even with air in the pipe the emergency drain takes {flow} with {head_needed_vented} of water over it, and has {head_available}.',
-      when: 'h_a >= h_v',
+      when: 'h_a >= h_v and Q >= Q_r',
     },
     {
       text: 'Only if it primes: with air in the pipe it needs {head_needed_vented} and has {head_available}; running full it would carry {full_bore_flow:both}.',

@@ -11,14 +11,28 @@ export interface FittingRow {
 const rows: readonly FittingRow[] = [...fittingLosses.by_size, ...fittingLosses.fixed] as readonly FittingRow[];
 const named = (fitting: string): FittingRow | undefined => rows.find((row) => row.fitting === fitting);
 
+const always = (fitting: string): FittingRow => {
+  const row = named(fitting);
+  if (!row) throw new Error(`The table of fittings has no row ${fitting}`);
+  return row;
+};
+
+/** What stands at the two ends of every line unless the list says otherwise. */
+export const FLUSH_ENTRANCE = always('entrance_flush_sharp');
+export const EXIT = always('exit_any');
+
+/** Whether a valve is said to stand part-way, where no table gives its loss. */
+export const partClosed = (text: string): boolean =>
+  /throttled|\b(?:half|part(?:ly)?|partially|mostly|nearly|quarter)[- ]+(?:way )?(?:closed|open|shut)/i.test(text);
+
 /** What people call a fitting, and the row of the table that it is. The first that matches is taken. */
 const WORDS: readonly (readonly [RegExp, string])[] = [
+  [/\bu-?bend|180|return bend/, 'return_bend_180_close'],
   [/45/, 'elbow_45_standard'],
   [/sweep|long radius/, 'elbow_90_long_radius_r_1_5d'],
   [/moulded|molded|solvent/, 'elbow_90_solvent_weld_moulded_small'],
   [/elbow|\bell|90|bend\b|bends\b/, 'elbow_90_standard'],
-  [/u-?bend|180|return bend/, 'return_bend_180_close'],
-  [/tee.*(branch|side)|branch/, 'tee_branch'],
+  [/tee.*side|side.*tee|branch/, 'tee_branch'],
   [/tee|\bt\b/, 'tee_run'],
   [/gate/, 'gate_valve_open'],
   [/union ball|true union|reduced/, 'union_ball_valve_reduced_port'],

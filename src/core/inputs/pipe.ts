@@ -1,7 +1,7 @@
 import fittingLosses from '../../../data/fitting-losses.json' with { type: 'json' };
 import pipeSizes from '../../../data/pipe-sizes.json' with { type: 'json' };
 import { lookup, quantity } from '../calculation.js';
-import { type FittingRow, findFitting, type PipeSize } from './fitting-words.js';
+import { EXIT, type FittingRow, FLUSH_ENTRANCE, findFitting, type PipeSize, partClosed } from './fitting-words.js';
 
 const MILLI = 1e-3;
 
@@ -141,32 +141,31 @@ export const fittings = lookup({
   symbols: { n_i: '1', K_i: '1' },
   many: true,
   pattern:
-    /(?:\d+|a|an|one|two|three|four|five|six)\s*x?\s+(?:90s?|45s?|(?:90|45)(?: degree)? (?:elbows?|bends?)|elbows?|ells?|bends?|sweeps?|(?:gate|ball|check|globe|union ball) valves?|valves?|unions?|couplings?|tees?|strainers?|bulkheads?)(?![a-z])/,
+    /(?:\d+|a|an|one|two|three|four|five|six)\s*x?\s+(?:(?:half|part(?:ly)?|partially|mostly|nearly)[- ](?:closed|open|shut) )?(?:90s?|45s?|(?:90|45)(?: degree)? (?:elbows?|bends?)|elbows?|ells?|bends?|sweeps?|(?:gate|ball|check|globe|union ball) valves?|valves?|unions?|couplings?|tees?|strainers?|bulkheads?)(?![a-z])/,
   read(text, context) {
     const size = nearestSize(context.pipe);
-    const named = [{ count: 1, text: 'flush entrance' }, ...splitList(text), { count: 1, text: 'exit' }];
-    const symbols: Record<string, { si: number; name: string; said?: boolean }> = {};
-    const reading: string[] = [];
-    const seen = new Set<string>();
-    for (const { count, text: word } of named) {
+    const rows = new Map<FittingRow, number>();
+    for (const { count, text: word } of splitList(text)) {
+      if (partClosed(word)) return PART_CLOSED;
       const row = findFitting(word);
       if (!row) return `“${word}” is not a fitting in the table: try 2 elbows, 1 gate valve, 1 union, 1 tee.`;
-      const entrance =
-        row.fitting.startsWith('entrance') || row.fitting === 'bulkhead_flush' ? 'entrance' : row.fitting;
-      if (
-        entrance === 'entrance' &&
-        named.some((other) => other.text !== 'flush entrance' && isEntrance(other.text)) &&
-        word === 'flush entrance'
-      )
-        continue;
-      if (seen.has(entrance)) continue;
-      seen.add(entrance);
-      const i = seen.size;
-      const name = row.fitting === 'exit_any' ? 'exit' : row.fitting.replace(/_/g, ' ');
-      symbols[`n_${i}`] = { si: count, name: `number of: ${name}`, said: true };
+      rows.set(row, isEntrance(row) || isExit(row) ? 1 : (rows.get(row) ?? 0) + count);
+    }
+    const listed = [...rows.keys()];
+    const counted = [
+      ...(listed.some(isEntrance) ? [] : [[FLUSH_ENTRANCE, 1] as const]),
+      ...rows,
+      ...(listed.some(isExit) ? [] : [[EXIT, 1] as const]),
+    ];
+    const symbols: Record<string, { si: number; name: string; said?: boolean }> = {};
+    const reading: string[] = [];
+    counted.forEach(([row, count], index) => {
+      const i = index + 1;
+      const name = row.fitting === EXIT.fitting ? 'exit' : row.fitting.replace(/_/g, ' ');
+      symbols[`n_${i}`] = { si: count, name: `number of: ${name}`, said: rows.has(row) };
       symbols[`K_${i}`] = { si: lossOf(row, size), name: `loss coefficient: ${name}` };
       reading.push(`${count} × ${name} (${lossOf(row, size)})`);
-    }
+    });
     return {
       reading: reading.join(', '),
       symbols,
@@ -175,12 +174,16 @@ export const fittings = lookup({
   },
 });
 
-const isEntrance = (text: string): boolean => {
-  const row = findFitting(text);
-  return row !== undefined && (row.fitting.startsWith('entrance') || row.fitting === 'bulkhead_flush');
-};
+const PART_CLOSED =
+  'A part-closed valve has no fixed loss: leave it out of the list, or give the loss coefficient of the whole line.';
+
+const isEntrance = (row: FittingRow): boolean => row.fitting.startsWith('entrance') || row.fitting === 'bulkhead_flush';
+const isExit = (row: FittingRow): boolean => row === EXIT;
 
 const COUNT_WORDS: Record<string, number> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 };
+
+/** “90 elbow” is one elbow of 90 degrees, not ninety of them. */
+const ANGLE_FIRST = /^(?:45|90|180)\s*(?:°|-?\s*deg|(?:return|elbow|ell|bend|u-?bend|sweep|long|standard)\b)/;
 
 function splitList(text: string): { count: number; text: string }[] {
   return text
@@ -189,6 +192,7 @@ function splitList(text: string): { count: number; text: string }[] {
     .map((part) => part.trim())
     .filter(Boolean)
     .map((part) => {
+      if (ANGLE_FIRST.test(part)) return { count: 1, text: part };
       const match = part.match(/^(\d+|a|an|one|two|three|four|five|six)\s*[x×]?\s+(.*)$/);
       return match ? { count: COUNT_WORDS[match[1]!] ?? Number(match[1]), text: match[2]! } : { count: 1, text: part };
     });
