@@ -53,7 +53,8 @@ export function lookupsIn(inputs: Readonly<Record<string, Input>>, text: string)
 function lookupIn(id: string, input: LookupInput, text: string): TextRole[] {
   if (!input.pattern) return [];
   const matches = [...text.matchAll(new RegExp(input.pattern, 'g'))].filter(([found]) => found.trim() !== '');
-  const usable = matches.filter(([found]) => typeof input.read(found, {}) !== 'string');
+  // A list keeps what it cannot read, so that the reply says so: a valve left out unsaid would change the answer.
+  const usable = input.many ? matches : matches.filter(([found]) => typeof input.read(found, {}) !== 'string');
   if (usable.length === 0) return [];
   if (!input.many)
     return [{ id, text: usable[0]![0].trim(), start: usable[0]!.index, end: usable[0]!.index + usable[0]![0].length }];

@@ -48,7 +48,7 @@ test('it is taken to pass outright only when the head is there with air in the p
       (flow, head) => {
         const { outcome, value } = emergency(34, flow, head);
         const passes = outcome.results.find(({ id }) => id === 'passes_vented')!.value;
-        expect(passes).toBe(head >= value('head_needed_vented', 'mm'));
+        expect(passes).toBe(head >= value('head_needed_vented', 'mm') && value('full_bore_flow', 'L/h') >= flow);
         const warned = outcome.cautions.some(({ text }) => text.startsWith('Do not trust it'));
         expect(passes && warned).toBe(false);
       },
@@ -64,6 +64,15 @@ describe('the first line', () => {
     ['too small whatever happens', 20, 6000, 60, /^It does not pass/],
   ])('%s', (_, bore, flow, head, expected) => {
     expect(answerIn(emergency(bore, flow, head).outcome, METRIC).headline).toMatch(expected);
+  });
+
+  test('water enough over the rim is no use to a line that cannot carry it away', () => {
+    const long: Said = { ...line, drop: [10, 'cm'], pipe_length: [6, 'm'], loss_coefficient: [12, '1'] };
+    const said: Said = { ...long, inside_diameter: [34, 'mm'], flow: [2000, 'L/h'], head_available: [200, 'mm'] };
+    const { outcome, value } = worked(drainEmergency, said);
+    expect(value('head_needed_vented', 'mm')).toBeLessThan(200);
+    expect(answerIn(outcome, METRIC).headline).toMatch(/^It does not pass/);
+    expect(outcome.results.find(({ id }) => id === 'passes_vented')!.value).toBe(false);
   });
 
   test('what would flood is stopped', () => {

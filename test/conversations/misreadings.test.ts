@@ -137,6 +137,30 @@ describe('each number is taken for what it is', () => {
   }
 });
 
+describe('a list of fittings', () => {
+  const line = 'full siphon flow of a drain, 1 in schedule 40, 30 in drop, 40 in of pipe, ';
+  test.each([
+    ['2 elbows, gate valve, 2 elbows', ['4 × elbow 90 standard', '1 × gate valve open']],
+    ['two 90 elbows, 1 side outlet tee and a union', ['2 × elbow 90', '1 × tee branch', '1 × union']],
+    ['a 180 return bend and a 90 elbow', ['1 × return bend 180', '1 × elbow 90']],
+    ['1 bulkhead and 3 elbows', ['1 × bulkhead flush', '3 × elbow 90', '1 × exit']],
+  ])('%s', async (said, parts) => {
+    const talk = await startTalk();
+    const reply = await talk.says(line + said);
+    const fittings = reply.text.match(/fittings ([^;]*)/)?.[1] ?? '';
+    for (const part of parts) expect(fittings).toContain(part);
+    expect(fittings.match(/entrance|bulkhead/g)).toHaveLength(1);
+    await talk.close();
+  });
+
+  test('a valve that stands half closed has no loss to look up: said, not left out', async () => {
+    const talk = await startTalk();
+    const reply = await talk.says(`${line}2 elbows and 1 half-closed gate valve`);
+    expect(reply.text).toMatch(/part-closed valve has no fixed loss/);
+    await talk.close();
+  });
+});
+
 describe('what a tank keeps', () => {
   const page = async (...says: string[]) => {
     const talk = await startTalk();

@@ -123,6 +123,17 @@ function nearestSize(pipeText: string | undefined): PipeSize {
 
 const lossOf = (row: FittingRow, size: PipeSize): number => (typeof row.K === 'number' ? row.K : row.K[size]);
 
+const COUNT = '(?:\\d+|a|an|one|two|three|four|five|six)\\s*x?\\s+';
+const PART_WAY = '(?:(?:half|part(?:ly)?|partially|mostly|nearly)[- ](?:closed|open|shut) )?';
+/** Names that mean a fitting even without a count before them. */
+const PLAIN_NAME =
+  '(?:90|45|180)(?:°|[- ]degrees?)? (?:elbows?|(?:return |u-?)?bends?)|return bends?|u-?bends?|(?:gate|ball|check|globe|union ball) valves?';
+const COUNTED_NAME =
+  '90s?|45s?|elbows?|ells?|bends?|sweeps?|valves?|unions?|couplings?|(?:side outlet )?tees?|strainers?|bulkheads?';
+const FITTING_IN_TEXT = new RegExp(
+  `(?:(?<![\\d./])${COUNT}${PART_WAY}(?:${PLAIN_NAME}|${COUNTED_NAME})|(?<![a-z\\d./])${PART_WAY}(?:${PLAIN_NAME}))(?![a-z])`,
+);
+
 /** A list of fittings, summed to a loss coefficient. A drain counts its entrance and exit even when nobody lists them. */
 export const fittings = lookup({
   name: 'fittings',
@@ -140,8 +151,7 @@ export const fittings = lookup({
   ],
   symbols: { n_i: '1', K_i: '1' },
   many: true,
-  pattern:
-    /(?:\d+|a|an|one|two|three|four|five|six)\s*x?\s+(?:(?:half|part(?:ly)?|partially|mostly|nearly)[- ](?:closed|open|shut) )?(?:90s?|45s?|(?:90|45)(?: degree)? (?:elbows?|bends?)|elbows?|ells?|bends?|sweeps?|(?:gate|ball|check|globe|union ball) valves?|valves?|unions?|couplings?|tees?|strainers?|bulkheads?)(?![a-z])/,
+  pattern: FITTING_IN_TEXT,
   read(text, context) {
     const size = nearestSize(context.pipe);
     const rows = new Map<FittingRow, number>();
