@@ -4,7 +4,7 @@ import { holds } from './condition.js';
 import { PLACE, siUnitOf } from './define.js';
 import { printFormula } from './formula.js';
 import { functions } from './functions.js';
-import type { Outcome, UsedInput, WorkedResult, WorkedStep } from './outcome.js';
+import type { OtherVerdict, Outcome, UsedInput, WorkedResult, WorkedStep } from './outcome.js';
 import { clockText } from './quantity/clock-text.js';
 import { forReading } from './quantity/number.js';
 import { fromSI, unitNamed } from './quantity/units.js';
@@ -33,9 +33,21 @@ export function answerIn(outcome: Answered, preferences: Preferences): Answer {
     inputs: outcome.inputs.map((used) => inputIn(used, preferences)),
     steps: outcome.steps.map((worked) => stepIn(worked, outcome, preferences, units)),
     results: outcome.results.map((worked) => resultIn(worked, preferences)),
-    cautions: outcome.cautions.map((entry) => ({ level: entry.level, text: say(entry) })),
+    cautions: [
+      ...outcome.cautions.map((entry) => ({ level: entry.level, text: say(entry) })),
+      ...outcome.otherVerdicts.map((other) => ({
+        level: 'caution' as const,
+        text: atTheEdge(other, outcome, preferences),
+      })),
+    ],
     sources: outcome.sources,
   };
+}
+
+function atTheEdge(other: OtherVerdict, outcome: Answered, preferences: Preferences): string {
+  const said =
+    'refusal' in other ? other.refusal : fillIn(other.sentence.text, { ...outcome, ...other.corner }, preferences);
+  return `At the edge of what is assumed here it comes out otherwise: ${said}`;
 }
 
 export function inputIn(used: UsedInput, preferences: Preferences): ReplyInput {

@@ -1,4 +1,4 @@
-import type { Calculation, Caution, From, Input, Result, Step } from './calculation.js';
+import type { Calculation, Caution, From, Input, Result, Sentence, Step } from './calculation.js';
 import type { Circumstances } from './condition.js';
 import type { Formula } from './formula.js';
 import type { Refusal } from './refusal.js';
@@ -49,6 +49,18 @@ export interface WorkedResult {
   readonly high?: number;
 }
 
+/** The calculation at one end of each guessed input. */
+export interface Corner {
+  readonly inputs: readonly UsedInput[];
+  readonly at: Circumstances;
+  readonly results: readonly WorkedResult[];
+  /** Why there is no answer here, when there is none. */
+  readonly refusals: readonly Refusal[];
+}
+
+/** What is said at the edge of what was assumed and not in the middle of it. */
+export type OtherVerdict = { readonly sentence: Sentence; readonly corner: Corner } | { readonly refusal: string };
+
 export type Outcome =
   | {
       readonly kind: 'answer';
@@ -57,6 +69,7 @@ export type Outcome =
       readonly steps: readonly WorkedStep[];
       readonly results: readonly WorkedResult[];
       readonly cautions: readonly Caution[];
+      readonly otherVerdicts: readonly OtherVerdict[];
       readonly at: Circumstances;
       readonly sources: readonly string[];
     }

@@ -1,11 +1,11 @@
-import type { Calculation, Result } from './calculation.js';
+import type { Calculation, Result, Sentence } from './calculation.js';
 import { type Circumstances, holds } from './condition.js';
 import { functions } from './functions.js';
-import type { Given, GivenValue, UsedInput, WorkedResult } from './outcome.js';
+import type { Corner, Given, GivenValue, OtherVerdict, UsedInput, WorkedResult } from './outcome.js';
 import { toSI, unitNamed } from './quantity/units.js';
 import type { Refusal } from './refusal.js';
 import { resolve } from './resolve.js';
-import { readOnce, workSteps } from './work-steps.js';
+import { brokenRules, readOnce, workSteps } from './work-steps.js';
 
 /** Spread inputs beyond this many are left at their middle when a range is worked out (every corner is run). */
 const MOST_SPREAD_INPUTS = 4;
@@ -71,31 +71,33 @@ export function outsideRange({ id, result, value }: WorkedResult): Refusal[] {
   ];
 }
 
-/** Runs every corner of the guessed inputs and widens each result to what the corners give. */
-export function withSpread(
-  calculation: Calculation,
-  given: Given,
-  inputs: readonly UsedInput[],
-  results: WorkedResult[],
-): WorkedResult[] {
+/** Runs every corner of the guessed inputs. */
+export function cornersOf(calculation: Calculation, given: Given, inputs: readonly UsedInput[]): Corner[] {
   const spread = inputs
     .filter((used) => used.low !== undefined && used.high !== undefined)
     .slice(0, MOST_SPREAD_INPUTS);
-  if (spread.length === 0) return results;
-  const corners = Array.from({ length: 2 ** spread.length }, (_, corner) => {
+  if (spread.length === 0) return [];
+  return Array.from({ length: 2 ** spread.length }, (_, corner): Corner => {
     const atCorner: Record<string, GivenValue> = { ...given };
     spread.forEach((used, i) => {
       atCorner[used.id] = { si: (corner >> i) & 1 ? used.high! : used.low!, from: used.from };
     });
     const at = resolve(calculation, atCorner);
-    if (at.refusals.length > 0) return [];
-    workSteps(calculation, at);
-    return readResults(calculation, at);
+    if (at.refusals.length === 0) {
+      workSteps(calculation, at);
+      at.refusals.push(...brokenRules(calculation, at));
+    }
+    const results = at.refusals.length > 0 ? [] : readResults(calculation, at);
+    return { inputs: at.inputs, at, results, refusals: at.refusals };
   });
+}
+
+/** Widens each result to what the corners give. */
+export function withSpread(results: readonly WorkedResult[], corners: readonly Corner[]): WorkedResult[] {
   return results.map((entry) => {
     if (entry.result.kind !== 'quantity' || typeof entry.value !== 'number') return entry;
     const reached = corners.flatMap((corner) => {
-      const same = corner.find(({ id }) => id === entry.id);
+      const same = corner.results.find(({ id }) => id === entry.id);
       const value = same?.value === null ? Number.POSITIVE_INFINITY : same?.value;
       return [value, same?.low, same?.high].filter((x): x is number => typeof x === 'number');
     });
@@ -103,4 +105,23 @@ export function withSpread(
     const [low, high] = [Math.min(...all), Math.max(...all)];
     return low === high ? entry : { ...entry, low, high };
   });
+}
+
+/** What would be said at a corner and is not said in the middle: another verdict, a stop, or that nothing works there. */
+export function otherVerdicts(calculation: Calculation, at: Circumstances, corners: readonly Corner[]): OtherVerdict[] {
+  const told = (where: Circumstances): readonly Sentence[] => {
+    const headline = calculation.headline.find(({ when }) => holds(when, where, functions));
+    const stops = calculation.cautions.filter(({ level, when }) => level === 'stop' && holds(when, where, functions));
+    return headline ? [headline, ...stops] : stops;
+  };
+  const said = new Set(told(at));
+  const others = new Map<Sentence | string, OtherVerdict>();
+  for (const corner of corners) {
+    const [refusal] = corner.refusals;
+    if (refusal) others.set(refusal.text, { refusal: refusal.text });
+    else
+      for (const sentence of told(corner.at))
+        if (!said.has(sentence) && !others.has(sentence)) others.set(sentence, { sentence, corner });
+  }
+  return [...others.values()];
 }

@@ -4,7 +4,7 @@ import { type Formula, partsOf } from './formula.js';
 import { functions } from './functions.js';
 import type { Given, Outcome, UsedInput, WorkedStep } from './outcome.js';
 import { type Resolved, resolve } from './resolve.js';
-import { outsideRange, readResults, withSpread } from './results.js';
+import { cornersOf, otherVerdicts, outsideRange, readResults, withSpread } from './results.js';
 import { brokenRules, workSteps } from './work-steps.js';
 
 /**
@@ -28,13 +28,15 @@ export function run(calculation: Calculation, given: Given, { spread = true } = 
 
   const cautions = calculation.cautions.filter((entry) => holds(entry.when, resolved, functions));
   const sources = [...calculation.sources, ...resolved.sources, ...functionSources(steps)];
+  const corners = spread ? cornersOf(calculation, given, inputs) : [];
   return {
     kind: 'answer',
     calculation,
     inputs: [...inputs, ...constantsUsed(calculation, steps)],
     steps,
-    results: spread ? withSpread(calculation, given, inputs, results) : results,
+    results: withSpread(results, corners),
     cautions,
+    otherVerdicts: otherVerdicts(calculation, resolved, corners),
     at: resolved,
     sources: [...new Set(sources)],
   };

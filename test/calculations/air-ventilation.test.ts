@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { answerIn } from '../../src/core/answer.js';
 import { airVentilation } from '../../src/core/calculations/air-ventilation.js';
+import { METRIC } from '../../src/core/show-value.js';
 import { outcomeOf, type Said, told, worked } from './worked.js';
 
 const said: Said = {
@@ -58,4 +60,19 @@ test('refuses when the outside is no drier, and frost; asks for the evaporation'
   );
   const { evaporation: _, ...rest } = said;
   expect(told(outcomeOf(airVentilation, rest))).toEqual(['evaporation']);
+});
+
+test('where the outside air might be too damp to dry the room, that is said, and no flow is negative', () => {
+  const { outcome, low } = worked(airVentilation, {
+    evaporation: [5.7, 'L/day'],
+    room_temperature: [22, 'degC'],
+    room_humidity: [0.5, 'fraction'],
+    outside_temperature: [13, 'degC'],
+  });
+  expect(low('air_flow', 'm3/h')).toBeGreaterThan(0);
+  expect(
+    answerIn(outcome, METRIC)
+      .cautions.map(({ text }) => text)
+      .join(),
+  ).toMatch(/comes out otherwise: .*dehumidifier/);
 });

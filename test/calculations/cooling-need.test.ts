@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { answerIn } from '../../src/core/answer.js';
 import { coolingNeed } from '../../src/core/calculations/cooling-need.js';
 import { heatLoss } from '../../src/core/calculations/heat-loss.js';
+import { METRIC } from '../../src/core/show-value.js';
 import { longTank } from './tanks.js';
 import { outcomeOf, type Said, told, worked } from './worked.js';
 
@@ -63,4 +65,10 @@ test('asks for the heat that comes in, refuses °F given as °C', () => {
   expect(told(outcomeOf(coolingNeed, { ...said, gains: [200, 'W'], room_temperature: [86, 'degC'] })).join()).toMatch(
     /86 °F/,
   );
+});
+
+test('in air too damp to evaporate into, fans are not offered', () => {
+  const { outcome } = cool(32, 250, { humidity: [0.95, 'fraction'] });
+  expect(outcome.results.map(({ id }) => id)).not.toContain('extra_evaporation');
+  expect(answerIn(outcome, METRIC).headline).toMatch(/fans cannot do it/);
 });

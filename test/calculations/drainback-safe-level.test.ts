@@ -65,3 +65,18 @@ test('refuses when no level works, and chambers larger than the sump', () => {
   const { drain_back: _, ...rest } = sump;
   expect(told(outcomeOf(drainbackSafeLevel, rest))).toEqual(['drain_back']);
 });
+
+test('a high baffle and little water coming back: the reserve below the rim is kept while it runs, too', () => {
+  const { value, outcome } = level({
+    drain_back: [0, 'L'],
+    other_chambers_volume: [20, 'L'],
+    upstream_lip: [38, 'cm'],
+    sump_rim: [40, 'cm'],
+    freeboard: [4, 'cm'],
+  });
+  expect(value('highest_running_level', 'cm')).toBeCloseTo(36, 9);
+  expect(outcome.results.find(({ id }) => id === 'limited_by')!.value).toBe('reserve');
+  expect(
+    told(outcomeOf(drainbackSafeLevel, { ...sump, upstream_lip: [45, 'cm'], sump_rim: [40, 'cm'] })).join(),
+  ).toMatch(/baffle is as high as the rim/);
+});

@@ -102,3 +102,9 @@ test('refuses a sump that holds more than its walls', () => {
     /cannot hold that much/,
   );
 });
+
+test('refuses panes that leave no inside', () => {
+  const { display_area: _, ...rest } = tank as Said & { display_area: unknown };
+  const thick: Said = { ...rest, length: [60, 'cm'], width: [20, 'cm'], glass_thickness: [12, 'cm'] };
+  expect(told(outcomeOf(drainbackVolume, thick)).join()).toMatch(/No inside is left/);
+});

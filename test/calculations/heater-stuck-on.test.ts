@@ -74,7 +74,7 @@ test('a stronger heater and a warmer room end hotter and sooner', () => {
 
 test('a limit that is never reached has no time, and the answer says so', () => {
   const { outcome } = stuck(250);
-  expect(outcome.results.map(({ id }) => id)).not.toContain('time_to_limit_1');
+  expect(outcome.results.find(({ id }) => id === 'time_to_limit_1')!.value).toBeNull();
   expect(outcome.results.find(({ id }) => id === 'reaches_limit_1')!.value).toBe(false);
   expect(answerIn(outcome, METRIC).headline).toMatch(/takes the water only to/);
   expect(answerIn(stuck(30).outcome, METRIC).headline).toMatch(/nobody would notice/);
@@ -89,4 +89,17 @@ test('refuses a limit that is already passed, asks for the heater', () => {
   const said: Said = { ...room, start_temperature: [30, 'degC'], heater_power: [300, 'W'] };
   expect(told(outcomeOf(heaterStuckOn, said)).join()).toMatch(/first limit must lie above/);
   expect(told(outcomeOf(heaterStuckOn, { ...room, start_temperature: [25, 'degC'] }))).toEqual(['heater_power']);
+});
+
+test('only a volume: the water may end either side of a limit, and both are said', () => {
+  const { outcome, high } = worked(heaterStuckOn, {
+    heater_power: [300, 'W'],
+    start_temperature: [79, 'degF'],
+    room_temperature: [72, 'degF'],
+    volume: [125, 'gal_US'],
+  });
+  expect(high('equilibrium_temperature', 'degF')).toBeGreaterThan(84);
+  const { headline, cautions } = answerIn(outcome, METRIC);
+  expect(headline).toMatch(/short of/);
+  expect(cautions.some(({ text }) => /comes out otherwise: .*: past .* in /.test(text))).toBe(true);
 });

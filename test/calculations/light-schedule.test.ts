@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { answerIn } from '../../src/core/answer.js';
 import { lightSchedule } from '../../src/core/calculations/light-schedule.js';
 import { clockText } from '../../src/core/quantity/clock-text.js';
+import { METRIC } from '../../src/core/show-value.js';
 import { outcomeOf, type Said, told, worked } from './worked.js';
 
 const times = (said: Said) => {
@@ -35,7 +37,7 @@ test('white lies inside blue with an equal lead at both ends, to the step, and t
       fc.nat(1439),
       fc.integer({ min: 4 * 60, max: 16 * 60 }),
       fc.double({ min: 0, max: 1, noNaN: true }),
-      fc.constantFrom(1, 5, 15, 30),
+      fc.constantFrom(1, 5, 15, 30, 60),
       (on, minutes, share, step) => {
         const said = lit(clockText(on * 60), minutes / 60, {
           white_share: [share, 'fraction'],
@@ -44,7 +46,9 @@ test('white lies inside blue with an equal lead at both ends, to the step, and t
         const { value, outcome } = worked(lightSchedule, said);
         const lead = value('white_lead', 'min');
         expect(Math.abs(lead / step - Math.round(lead / step))).toBeLessThan(1e-9);
-        expect(Math.abs(lead - (minutes * (1 - share)) / 2)).toBeLessThanOrEqual(step / 2 + 1e-6);
+        const wanted = Math.min((minutes * (1 - share)) / 2, Math.floor(minutes / 2 / step) * step);
+        expect(Math.abs(lead - wanted)).toBeLessThanOrEqual(step / 2 + 1e-6);
+        expect(value('white_hours', 'min')).toBeGreaterThan(-1e-6);
         expect(value('white_hours', 'min') + 2 * lead).toBeCloseTo(minutes, 6);
         expect(value('dark_hours', 'min')).toBeCloseTo(1440 - minutes, 6);
         const crosses = outcome.results.find(({ id }) => id === 'crosses_midnight')?.value;
@@ -92,4 +96,13 @@ test.each([
   const outcome = outcomeOf(lightSchedule, said);
   expect(outcome.kind).toBe('refusal');
   expect(told(outcome).join(' ')).toMatch(because);
+});
+
+test('no white at all on a timer too coarse for half the day: white comes neither early nor for less than nothing', () => {
+  const said = lit('10:00', 9, { white_share: [0, 'fraction'], timer_step: [60, 'min'] });
+  const { outcome, value } = worked(lightSchedule, said);
+  expect([value('white_lead', 'h'), value('white_hours', 'h')]).toEqual([4, 1]);
+  const even = worked(lightSchedule, lit('10:00', 8, { white_share: [0, 'fraction'], timer_step: [60, 'min'] }));
+  expect(answerIn(even.outcome, METRIC).headline).toMatch(/^Blue 10:00 to 18:00 and no white/);
+  expect(answerIn(outcome, METRIC).headline).toMatch(/white 14:00 to 15:00/);
 });

@@ -55,6 +55,7 @@ export const coolingNeed = calculation({
       'P_cool/(latent(T_w)*rho_f)',
       'water a day',
       'water to evaporate for that, beyond what evaporates anyway',
+      'p_w > p_a',
     ),
   ],
   results: {
@@ -64,6 +65,10 @@ export const coolingNeed = calculation({
     total_loss: result('P_loss', 'power', 'heat lost to the room at the target'),
   },
   headline: [
+    {
+      text: 'Left alone it settles at {passive_temperature:range}; holding {target} means taking out {cooling_needed:range}; fans cannot do it in air this damp.',
+      when: 'P_cool > 0 and p_w <= p_a',
+    },
     {
       text: 'Left alone it settles at {passive_temperature:range}; holding {target} means taking out {cooling_needed:range}, or evaporating {extra_evaporation:both} more.',
       when: 'P_cool > 0',
@@ -82,7 +87,7 @@ export const coolingNeed = calculation({
     caution(
       'note',
       'What fans evaporate the top-off must replace and the room must get rid of: damp air stops the cooling and grows mould.',
-      'P_cool > 0',
+      'P_cool > 0 and p_w > p_a',
     ),
     caution(
       'note',

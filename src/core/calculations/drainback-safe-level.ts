@@ -1,7 +1,7 @@
 import { caution, label, quantity, result, step } from '../calculation.js';
 import { holesClog, othersEmptyToo, pullThePlug } from '../cautions/drain-back.js';
 import { calculation } from '../define.js';
-import { sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
+import { noSumpInside, sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
 
 export const drainbackSafeLevel = calculation({
   id: 'drainback.safe_level',
@@ -72,6 +72,12 @@ export const drainbackSafeLevel = calculation({
       because: 'The reserve below the rim is as high as the sump: check the two heights.',
       about: 'freeboard',
     },
+    noSumpInside,
+    {
+      refuse: 'h_l >= H_s',
+      because: 'The last baffle is as high as the rim of the sump: check the two heights.',
+      about: 'upstream_lip',
+    },
     {
       refuse: 'A_r > A_s',
       because: 'The return chamber cannot be larger than the whole sump: check the two areas.',
@@ -87,17 +93,22 @@ export const drainbackSafeLevel = calculation({
   steps: [
     sumpAreaStep,
     step('h_v', '(A_s*(H_s - fb) - V_b - V_c)/A_r', 'length', 'level that leaves just enough room'),
-    step('h_max', 'min(h_l, h_v)', 'length', 'highest running level of the return chamber'),
+    step('h_max', 'min(h_l, h_v, H_s - fb)', 'length', 'highest running level of the return chamber'),
   ],
   results: {
     highest_running_level: result('h_max', 'length', 'highest running level of the return chamber'),
     level_by_volume: result('h_v', 'length', 'level that leaves just enough room'),
     limited_by: label('what limits it', [
+      ['reserve', 'the reserve below the rim', 'H_s - fb <= h_l and H_s - fb <= h_v'],
       ['upstream_lip', 'the last baffle', 'h_l <= h_v'],
       ['drain_back', 'the water that drains back'],
     ]),
   },
   headline: [
+    {
+      text: 'Run the return chamber at {highest_running_level:both} at most: above that it stands in the reserve below the rim.',
+      when: 'H_s - fb <= h_l and H_s - fb <= h_v',
+    },
     {
       text: 'Run the return chamber at {highest_running_level:both} at most: there the last baffle drowns; the water that drains back would leave room up to {level_by_volume}.',
       when: 'h_l <= h_v',

@@ -2,8 +2,9 @@ import { type Condition, caution, flag, quantity, result, step } from '../calcul
 import { holesClog, othersEmptyToo, pullThePlug } from '../cautions/drain-back.js';
 import { calculation } from '../define.js';
 import { glassThickness, length, width } from '../inputs/display.js';
-import { sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
+import { noSumpInside, sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
 import { sumpInputs } from '../inputs/sump.js';
+import { noInside } from '../inputs/tank-shape.js';
 
 const displayAreaMissing: Condition = { not: { given: 'display_area' } };
 const { sump_length, sump_width, sump_glass_thickness, ...vessel } = sumpVessel;
@@ -128,6 +129,9 @@ export const drainbackVolume = calculation({
     sump_water_height: quantity('length', { ...sumpInputs.sump_water_height, needed: false }),
   },
   rules: [
+    noInside('W', 'width'),
+    noInside('L', 'length'),
+    noSumpInside,
     {
       refuse: 'fb >= H_s',
       because: 'The reserve below the rim is as high as the sump: check the two heights.',

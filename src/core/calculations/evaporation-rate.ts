@@ -1,6 +1,7 @@
 import { type Condition, caution, quantity, result, step } from '../calculation.js';
 import { calculation } from '../define.js';
 import { glassThickness, length, width } from '../inputs/display.js';
+import { noSumpInside } from '../inputs/drain-back.js';
 import { humidity, roomTemperature } from '../inputs/room.js';
 import { salinityKept } from '../inputs/salinity.js';
 import { sumpInputs } from '../inputs/sump.js';
@@ -17,10 +18,9 @@ import {
   waterVapour,
 } from '../inputs/surface.js';
 import { tankTemperature } from '../inputs/tank-heat.js';
+import { noInside } from '../inputs/tank-shape.js';
 
 const sizesInstead: Condition = { not: { given: 'area' } };
-
-import { noInside } from '../inputs/tank-shape.js';
 
 export const evaporationRate = calculation({
   id: 'evaporation.rate',
@@ -73,6 +73,7 @@ export const evaporationRate = calculation({
   rules: [
     noInside('W', 'width'),
     noInside('L', 'length'),
+    noSumpInside,
     {
       refuse: 'p_w <= p_a',
       because:

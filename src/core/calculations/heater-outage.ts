@@ -4,7 +4,7 @@ import { heatStoreConstants, heatStoreStep, nearLimit } from '../inputs/heat-sto
 import { rockMass } from '../inputs/heater.js';
 import { LOSS_SOURCES, lossCautions, lossConstants, lossSteps, systemVolumeSteps } from '../inputs/loss-steps.js';
 import { roomTemperature } from '../inputs/room.js';
-import { gains, geometryRules, tankHeatInputs, tankTemperature } from '../inputs/tank-heat.js';
+import { gains as gainsByDay, geometryRules, tankHeatInputs, tankTemperature } from '../inputs/tank-heat.js';
 
 export const heaterOutage = calculation({
   id: 'heater.outage',
@@ -59,7 +59,12 @@ export const heaterOutage = calculation({
     room_temperature: quantity('temperature', { ...roomTemperature, ask: 'How cold does the room get?' }),
     rock_mass: rockMass,
     ...tankHeatInputs,
-    gains,
+    gains: quantity('power', {
+      ...gainsByDay,
+      name: 'heat that still goes in',
+      ask: 'How many watts of heat still go in while the power is out? Pumps that stop give none.',
+      profile: undefined,
+    }),
   },
   constants: { ...lossConstants, ...heatStoreConstants, ...nearLimit },
   rules: [

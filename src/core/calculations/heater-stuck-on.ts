@@ -73,18 +73,18 @@ export const heaterStuckOn = calculation({
   results: {
     equilibrium_temperature: result('T_end', 'temperature', 'where the water ends up'),
     reaches_limit_1: flag('reaches the first limit', 'T_end > T_1'),
-    time_to_limit_1: result('t_1', 'time', 'time to the first limit', { when: 'T_end > T_1' }),
+    time_to_limit_1: result('t_1', 'time', 'time to the first limit'),
     reaches_limit_2: flag('reaches the second limit', 'T_end > T_2'),
-    time_to_limit_2: result('t_2', 'time', 'time to the second limit', { when: 'T_end > T_2' }),
+    time_to_limit_2: result('t_2', 'time', 'time to the second limit'),
     heat_capacity: result('C', 'heat capacity', 'heat to warm water and rock by a degree'),
   },
   headline: [
     {
-      text: 'Stuck on, {heater_power} takes the water to {equilibrium_temperature:range}: past {limit_1} in {time_to_limit_1} and {limit_2} in {time_to_limit_2}.',
+      text: 'Stuck on, {heater_power} takes the water to {equilibrium_temperature:range}: past {limit_1} in {time_to_limit_1:range} and {limit_2} in {time_to_limit_2:range}.',
       when: 'T_end > T_1 and T_end > T_2',
     },
     {
-      text: 'Stuck on, {heater_power} takes the water to {equilibrium_temperature:range}: past {limit_1} in {time_to_limit_1}.',
+      text: 'Stuck on, {heater_power} takes the water to {equilibrium_temperature:range}: past {limit_1} in {time_to_limit_1:range}.',
       when: 'T_end > T_1',
     },
     {

@@ -133,7 +133,12 @@ export const lightSchedule = calculation({
     step('h_blue', 'mod(t_v2 - t_v1, day) + 2*lead', 'time', 'lit hours, blue included', viewing),
     step('on_b', 'mod(t_v1 - lead, day)', 'time', 'blue on', viewing),
     step('h_w', 's*h_lit', 'time', 'white hours wanted', { not: viewing }),
-    step('lead', 'st*floor((h_lit - h_w)/(2*st) + 0.5)', 'time', 'blue alone at each end, to the timer’s step'),
+    step(
+      'lead',
+      'min(st*floor((h_lit - h_w)/(2*st) + 0.5), st*floor(h_lit/(2*st) + 0.000001))',
+      'time',
+      'blue alone at each end, to the timer’s step',
+    ),
     step('h_blue', 'h_lit', 'time', 'lit hours, blue included'),
     step('on_b', 't_on', 'time', 'blue on'),
     step('off_b', 'mod(on_b + h_blue, day)', 'time', 'blue off'),
@@ -153,6 +158,7 @@ export const lightSchedule = calculation({
     crosses_midnight: flag('runs past midnight', 'on_b + h_blue > 86400'),
   },
   headline: [
+    { text: 'Blue {blue_on} to {blue_off} and no white; {dark_hours} of dark.', when: 'h_white <= 0' },
     {
       text: 'Blue {blue_on} to {blue_off}, past midnight, and white {white_on} to {white_off}; {dark_hours} of dark.',
       when: 'on_b + h_blue > 86400',

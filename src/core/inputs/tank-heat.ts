@@ -1,5 +1,6 @@
 import { type Condition, choice, quantity, type Rule } from '../calculation.js';
 import { freeboard, glassThickness, height, length, width } from './display.js';
+import { noSumpInside } from './drain-back.js';
 import { humidity } from './room.js';
 import { sumpInputs } from './sump.js';
 import { activity, cover, covered } from './surface.js';
@@ -151,9 +152,5 @@ export const geometryRules: readonly Rule[] = [
     because: 'No water is left in the display: check the height and the freeboard.',
     about: 'height',
   },
-  {
-    refuse: { any: ['2*t_s >= W_s', '2*t_s >= L_s'] },
-    because: 'No inside is left in the sump between panes that thick: check the unit.',
-    about: 'sump_glass_thickness',
-  },
+  noSumpInside,
 ];
