@@ -17,6 +17,7 @@ describe('worked examples', () => {
     const day = (density: number, to: number) => (400 * density) / (density + 997.05 * to);
     const { value } = worked(saltLower, tank);
     expect(value('swap_per_day', 'L')).toBeCloseTo(day(1025.61, 37), 2);
+    expect(value('swap_last_day', 'L')).toBeCloseTo(day(1024.1, 35), 2);
     expect(value('swap_total', 'L')).toBeCloseTo(day(1025.61, 37) + day(1024.85, 36) + day(1024.1, 35), 2);
   });
 

@@ -61,7 +61,7 @@ export const saltLower = calculation({
   results: swapResults,
   headline: [
     {
-      text: 'Swap {swap_per_day:both} a day for {days}, {swap_total} in all, to bring {volume} from {salinity} to {target}.',
+      text: 'Swap {swap_per_day:both} on the first day, rising to {swap_last_day} on the last of {days}, {swap_total} in all, to bring {volume} from {salinity} to {target}.',
       when: 'n > 1',
     },
     { text: 'Swap {swap_volume:both}, {swap_fraction} of the system, to bring {volume} from {salinity} to {target}.' },

@@ -65,7 +65,7 @@ export const saltRaiseBySwap = calculation({
   results: swapResults,
   headline: [
     {
-      text: 'Swap {swap_per_day:both} a day for {days}, {swap_total} in all, for water of {new_salinity} to bring {volume} from {salinity} to {target}.',
+      text: 'Swap {swap_per_day:both} on the first day, rising to {swap_last_day} on the last of {days}, {swap_total} in all, for water of {new_salinity} to bring {volume} from {salinity} to {target}.',
       when: 'n > 1',
     },
     {
