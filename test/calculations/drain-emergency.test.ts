@@ -75,6 +75,13 @@ describe('the first line', () => {
     expect(outcome.results.find(({ id }) => id === 'passes_vented')!.value).toBe(false);
   });
 
+  test('a room within the 15 % that the method is good to is called close', () => {
+    const needed = emergency(60, 3000, 100).value('head_needed_vented', 'mm');
+    const close = (head: number) =>
+      emergency(60, 3000, head).outcome.cautions.some(({ text }) => text.startsWith('It is close'));
+    expect([close(needed * 1.1), close(needed * 1.2), close(needed * 0.9)]).toEqual([true, false, false]);
+  });
+
   test('what would flood is stopped', () => {
     const stops = (bore: number, flow: number, head: number) =>
       emergency(bore, flow, head).outcome.cautions.filter(({ level }) => level === 'stop').length;

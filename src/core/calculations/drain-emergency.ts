@@ -4,7 +4,7 @@ import { calculation } from '../define.js';
 import { fittings, insideDiameter, lossCoefficient, pipe } from '../inputs/pipe.js';
 import { returnFlow } from '../inputs/return-flow.js';
 import { FULL_PIPE_SOURCES, pipeFlowConstants, siphonInputs, siphonSteps } from '../inputs/siphon.js';
-import { ORIFICE_SOURCE, orificeConstants, WEIR_SOURCE, weirConstants } from '../inputs/weir.js';
+import { ORIFICE_SOURCE, orificeConstants, THIN_SHEET, WEIR_SOURCE, weirConstants } from '../inputs/weir.js';
 
 const millimetres = { metric: 'mm', us: 'in' };
 
@@ -66,8 +66,14 @@ export const drainEmergency = calculation({
   results: {
     passes_vented: flag('takes the flow even with air in the pipe', 'h_a >= h_v and Q >= Q_r'),
     passes_if_it_primes: flag('takes the flow once it runs full', 'Q >= Q_r'),
-    head_needed_weir: result('h_w', 'length', 'water over its rim before it runs full', { units: millimetres }),
-    head_needed_vented: result('h_v', 'length', 'water needed with air in the pipe', { units: millimetres }),
+    head_needed_weir: result('h_w', 'length', 'water over its rim before it runs full', {
+      units: millimetres,
+      within: THIN_SHEET,
+    }),
+    head_needed_vented: result('h_v', 'length', 'water needed with air in the pipe', {
+      units: millimetres,
+      within: THIN_SHEET,
+    }),
     full_bore_flow: result('Q', 'flow', 'flow once it runs full'),
   },
   headline: [
@@ -97,6 +103,11 @@ export const drainEmergency = calculation({
       'caution',
       'Do not trust it before you have seen it prime: shut the main drain by hand at full flow, stand there, and watch the level.',
       'h_a < h_v and Q >= Q_r',
+    ),
+    caution(
+      'caution',
+      'It is close: these heads are good to about 15 % (our judgement), and the room it has is within that.',
+      'h_a >= h_v and h_a < 1.15*h_v and Q >= Q_r',
     ),
     caution(
       'note',

@@ -108,7 +108,8 @@ export const heatModels = [
     name: 'shah_evaporation',
     args: { T_w: 'temperature', T_a: 'temperature', RH: '1', S: '1' },
     unit: 'kg/(m^2 s)',
-    meaning: 'evaporation from undisturbed water in still air, a second published method',
+    meaning:
+      'evaporation from undisturbed water in still air: the greater of C*d_w*(d_a − d_s)^(1/3)*(w_s − w_a) and 0.00005*(p_s − p_a), over 3600; p_s = psat(T_w)*(1 − 0.537*S), p_a = RH*psat(T_a); w = 0.62198*p/(101325 − p); d = (101325 − p)/(287.055*T) + p/(461.495*T), of the room d_a and at the surface d_s; d_w dry air at the surface; C 40 to a difference of 0.02 kg/m³, 35 beyond',
     source: 'Shah 2012, ASHRAE Transactions 118(2)',
     apply: (Tw = 0, Ta = 0, RH = 0, S = 0) => shahEvaporation(Tw, Ta, RH, S),
   }),

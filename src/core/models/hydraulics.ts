@@ -35,7 +35,8 @@ export const hydraulicModels = [
     name: 'friction',
     args: { Re: '1', e_over_D: '1' },
     unit: '1',
-    meaning: 'Darcy friction factor at Reynolds number Re',
+    meaning:
+      'Darcy friction factor at Reynolds number Re: 0.25/log10(e_over_D/3.7 + 5.74/Re^0.9)^2 from 4000 up, 64/Re to 2000, a straight line between',
     source: SWAMEE_JAIN,
     apply: (Re = 0, relative = 0) => frictionFactor(Re, relative),
   }),

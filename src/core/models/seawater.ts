@@ -127,7 +127,8 @@ export const seawaterModels = [
     name: 'rho_sw',
     args: { S: '1', T: 'temperature' },
     unit: 'kg/m^3',
-    meaning: 'density of seawater of salinity S at T, one atmosphere',
+    meaning:
+      'density of seawater, one atmosphere, t in °C times 1.00024, s = 1000*S: rho_w + s*(0.824493 − 4.0899e-3*t + 7.6438e-5*t^2 − 8.2467e-7*t^3 + 5.3875e-9*t^4) + s^1.5*(−5.72466e-3 + 1.0227e-4*t − 1.6546e-6*t^2) + 4.8314e-4*s^2',
     source: EOS_80,
     apply: (S = 0, T = 0) => seawaterDensity(S, T),
   }),
@@ -135,7 +136,8 @@ export const seawaterModels = [
     name: 'rho_w',
     args: { T: 'temperature' },
     unit: 'kg/m^3',
-    meaning: 'density of pure water at T',
+    meaning:
+      'density of pure water, t in °C times 1.00024: 999.842594 + 6.793952e-2*t − 9.09529e-3*t^2 + 1.001685e-4*t^3 − 1.120083e-6*t^4 + 6.536332e-9*t^5',
     source: EOS_80,
     apply: (T = 0) => pureWaterDensity68(ipts68(T)),
   }),
@@ -160,7 +162,8 @@ export const seawaterModels = [
     name: 'r_t',
     args: { T: 'temperature' },
     unit: '1',
-    meaning: 'conductivity of salinity 35 at T over that at 15 °C',
+    meaning:
+      'conductivity of salinity 35 over that at 15 °C, t in °C times 1.00024: 0.6766097 + 2.00564e-2*t + 1.104259e-4*t^2 − 6.9698e-7*t^3 + 1.0031e-9*t^4',
     source: PSS_78,
     apply: (T = 0) => ratioOfTemperature(ipts68(T)),
   }),
@@ -168,7 +171,8 @@ export const seawaterModels = [
     name: 'S_of_ratio',
     args: { R_t: '1', T: 'temperature' },
     unit: '1',
-    meaning: 'practical salinity (as kg/kg) from the conductivity ratio R_t at T',
+    meaning:
+      'salinity from the conductivity ratio, x = sqrt(R_t), t in °C times 1.00024: a thousandth of 0.008 − 0.1692*x + 25.3851*x^2 + 14.0941*x^3 − 7.0261*x^4 + 2.7081*x^5 + (t − 15)/(1 + 0.0162*(t − 15))*(0.0005 − 0.0056*x − 0.0066*x^2 − 0.0375*x^3 + 0.0636*x^4 − 0.0144*x^5)',
     source: PSS_78,
     apply: (Rt = 0, T = 0) => practicalSalinity68(Rt, ipts68(T)) / 1000,
   }),
