@@ -4,7 +4,7 @@ import { answerIn } from '../../src/core/answer.js';
 import { heatLoss } from '../../src/core/calculations/heat-loss.js';
 import { heaterOutage } from '../../src/core/calculations/heater-outage.js';
 import { METRIC } from '../../src/core/show-value.js';
-import { longTank } from './tanks.js';
+import { longTank, sump } from './tanks.js';
 import { outcomeOf, type Said, told, worked } from './worked.js';
 
 const cool = (from: number, to: number, room: number, more: Said = {}) =>
@@ -78,4 +78,18 @@ test('a limit of 75 °F stands by itself; a limit above the start is refused', (
   expect(outcome.inputs.find(({ id }) => id === 'limit')).toMatchObject({ from: 'default' });
   expect(told(outcomeOf(heaterOutage, { ...said, limit: [26, 'degC'] })).join()).toMatch(/must lie below/);
   expect(told(outcomeOf(heaterOutage, longTank))).toEqual(['start_temperature', 'room_temperature']);
+});
+
+test('a volume that the sizes cannot hold, or hardly fill, is pointed out', () => {
+  const warned = (litres: number, more: Said = {}) =>
+    cool(25.5, 24, 16, { volume: [litres, 'L'], ...more }).outcome.cautions.some(({ text }) =>
+      text.startsWith('The volume and the sizes do not agree'),
+    );
+  expect([warned(400), warned(600), warned(200), warned(800)]).toEqual([false, false, true, true]);
+  expect([warned(480, sump), warned(620, sump)]).toEqual([false, true]);
+});
+
+test('what pumps give by day is not counted in a power cut unless somebody says so', () => {
+  expect(heaterOutage.inputs.gains?.profile).toBeUndefined();
+  expect(cool(25.5, 24, 16).outcome.inputs.find(({ id }) => id === 'gains')?.si).toBe(0);
 });

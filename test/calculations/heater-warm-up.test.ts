@@ -79,6 +79,7 @@ test('starts at the room’s temperature unless told; refuses a target below the
     told(
       outcomeOf(heaterWarmUp, {
         ...longTank,
+        start_temperature: [26, 'degC'],
         target: [25, 'degC'],
         room_temperature: [27, 'degC'],
         heater_power: [500, 'W'],
@@ -86,4 +87,10 @@ test('starts at the room’s temperature unless told; refuses a target below the
     ).join(),
   ).toMatch(/already at the target/);
   expect(told(outcomeOf(heaterWarmUp, longTank))).toEqual(['target', 'room_temperature', 'heater_power']);
+});
+
+test('a room warmer than the target and no word of the water: asks how warm the water is', () => {
+  const said: Said = { ...longTank, target: [25, 'degC'], room_temperature: [27, 'degC'], heater_power: [500, 'W'] };
+  expect(told(outcomeOf(heaterWarmUp, said)).join()).toMatch(/how warm is the water now/);
+  expect(outcomeOf(heaterWarmUp, { ...said, start_temperature: [15, 'degC'] }).kind).toBe('answer');
 });

@@ -57,7 +57,13 @@ export const heaterWarmUp = calculation({
   rules: [
     ...geometryRules,
     {
-      refuse: 'T_0 >= T_w',
+      refuse: { all: [{ assumed: 'start_temperature' }, 'T_0 >= T_w'] },
+      because:
+        'Water that starts as warm as this room needs no warming up to the target: how warm is the water now, if it is colder?',
+      about: 'start_temperature',
+    },
+    {
+      refuse: { all: [{ not: { assumed: 'start_temperature' } }, 'T_0 >= T_w'] },
       because: 'The water is already at the target or above it: there is nothing to warm up.',
       about: 'start_temperature',
     },

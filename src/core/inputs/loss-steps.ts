@@ -1,4 +1,4 @@
-import { caution, step } from '../calculation.js';
+import { type Condition, caution, step } from '../calculation.js';
 import { airVapour, evaporationCoefficient, SURFACE_SOURCES, surfaceConstants, waterVapour } from './surface.js';
 import { shapeGuessed } from './tank-heat.js';
 
@@ -60,7 +60,17 @@ export const systemVolumeSteps = [
   step('V', '(L - 2*t)*(W - 2*t)*h', 'volume', 'water'),
 ];
 
+const BY_SIZES = '(L - 2*t)*(W - 2*t)*h';
+const noSump: Condition = { not: { given: 'sump_length' } };
+
 export const lossCautions = [
+  caution(
+    'caution',
+    'The volume and the sizes do not agree: what is lost comes from the sizes, what is stored from the volume. Check both.',
+    {
+      any: [`V < 0.6*${BY_SIZES}`, `V > 1.1*(${BY_SIZES} + V_s)`, { all: [noSump, `V > 1.6*${BY_SIZES}`] }],
+    },
+  ),
   caution(
     'note',
     'Only a volume was given, so the tank got a common shape ({L} × {W}, water {h} high) and no sump: give its sizes, and the sump’s, for a better figure.',
@@ -69,7 +79,7 @@ export const lossCautions = [
   caution(
     'note',
     'No sump was counted. An open sump often adds a quarter to a half to the loss: give its length, width and water height if there is one.',
-    { all: [{ not: shapeGuessed }, { not: { given: 'sump_length' } }] },
+    { all: [{ not: shapeGuessed }, noSump] },
   ),
 ];
 
