@@ -8,7 +8,7 @@ import { resolve } from './resolve.js';
 import { brokenRules, readOnce, workSteps } from './work-steps.js';
 
 /** Spread inputs beyond this many are left at their middle when a range is worked out (every corner is run). */
-const MOST_SPREAD_INPUTS = 4;
+const MOST_SPREAD_INPUTS = 6;
 
 /** The results that hold, in SI. */
 export function readResults(calculation: Calculation, at: Circumstances): WorkedResult[] {

@@ -41,7 +41,7 @@ export function showStep(worked: WorkedStep, units: SymbolUnits, resultUnit: str
   const kelvin = kelvinSymbols(formula, units.isTemperature);
   const asCelsius = (symbol: string) => units.isTemperature(symbol) && !kelvin.has(symbol);
   const least = figuresOf(worked);
-  const wanted = withFigures(si, least);
+  const wanted = readOff(worked, si);
   const work = compile(formula, functions);
   let numbers: Record<string, string> = {};
   for (let figures = least; figures <= MOST_FIGURES; figures += 1) {
@@ -52,7 +52,7 @@ export function showStep(worked: WorkedStep, units: SymbolUnits, resultUnit: str
       numbers[symbol] = withFigures(value - offset, figures);
       rounded[symbol] = Number(numbers[symbol]) + offset;
     }
-    if (withFigures(work(rounded), least) === wanted) break;
+    if (readOff(worked, work(rounded)) === wanted) break;
   }
   const right = printFormula(formula, {
     ...MEMBER_TEXT,
@@ -66,12 +66,16 @@ export function showStep(worked: WorkedStep, units: SymbolUnits, resultUnit: str
   return `${step.symbol} = ${right} = ${showResult(worked, resultUnit)}`;
 }
 
-function showResult(worked: WorkedStep, unit: string): string {
-  const { step, si } = worked;
+/** The result's number as the line prints it, a temperature in °C. */
+function readOff(worked: WorkedStep, si: number): string {
   const figures = figuresOf(worked);
-  if (step.of === 'temperature') return `${withFigures(si - 273.15, figures + 1).replace('-', '−')} °C`;
-  const text = unitText(unit);
-  return `${withFigures(si, figures).replace('-', '−')}${text ? ` ${text}` : ''}`;
+  return worked.step.of === 'temperature' ? withFigures(si - 273.15, figures + 1) : withFigures(si, figures);
+}
+
+function showResult(worked: WorkedStep, unit: string): string {
+  const number = readOff(worked, worked.si).replace('-', '−');
+  const text = worked.step.of === 'temperature' ? '°C' : unitText(unit);
+  return text ? `${number} ${text}` : number;
 }
 
 /** Temperatures that a formula needs in kelvin: those it multiplies, divides or raises. */
