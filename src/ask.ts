@@ -1,6 +1,7 @@
 import { StoreProblem } from './conversation/ports.js';
 import { ask, readArguments, UsageError } from './faces/ask.js';
 import { keepIn } from './keep-file.js';
+import { program } from './program.js';
 
 async function main(): Promise<void> {
   const options = readArguments(process.argv.slice(2));
@@ -20,14 +21,4 @@ async function main(): Promise<void> {
   await close();
 }
 
-// A reader that has seen enough (`| head`) closes the pipe: that is no failure.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(0);
-  throw error;
-});
-
-main().catch((error: unknown) => {
-  const known = error instanceof UsageError || error instanceof StoreProblem;
-  process.stderr.write(`${known ? error.message : error instanceof Error ? error.stack : String(error)}\n`);
-  process.exitCode = 1;
-});
+program(main, (error) => error instanceof UsageError || error instanceof StoreProblem);

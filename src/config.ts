@@ -1,5 +1,5 @@
-import { existsSync } from 'node:fs';
 import { z } from 'zod';
+import { DEFAULT_DATABASE } from './database-path.js';
 
 const LEVELS = ['trace', 'debug', 'info', 'warn', 'error', 'fatal', 'silent'] as const;
 
@@ -29,11 +29,6 @@ export class ConfigProblem extends Error {
   override readonly name = 'ConfigProblem';
 }
 
-/** Puts the variables of a `.env` file into the environment; those that are set already stay. */
-export function loadEnvFile(path = '.env'): void {
-  if (existsSync(path)) process.loadEnvFile(path);
-}
-
 /** @throws ConfigProblem that names the first bad variable in one sentence */
 export function readConfig(environment: Readonly<Record<string, string | undefined>>): Config {
   const read = schema.safeParse(environment);
@@ -48,7 +43,7 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     DATABASE,
     LOG_LEVEL,
   } = read.data;
-  const common = { database: DATABASE ?? './brinewright.db', logLevel: LOG_LEVEL ?? ('info' as const) };
+  const common = { database: DATABASE ?? DEFAULT_DATABASE, logLevel: LOG_LEVEL ?? ('info' as const) };
   if (token === undefined) return common;
   if (applicationId === undefined)
     throw new ConfigProblem(

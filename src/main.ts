@@ -1,11 +1,13 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { commandList, compose } from './compose.js';
-import { type Config, ConfigProblem, loadEnvFile, readConfig } from './config.js';
+import { type Config, ConfigProblem, readConfig } from './config.js';
 import { calculationList } from './conversation/catalogue.js';
 import { StoreProblem } from './conversation/ports.js';
 import { subcommandNames } from './conversation/slash.js';
+import { loadEnvFile } from './database-path.js';
 import { terminalChat } from './faces/terminal.js';
 import { keepIn, keepUntilSent } from './keep-file.js';
+import { program } from './program.js';
 
 const HISTORY_FILE = '.brinewright_history';
 const HISTORY_KEPT = 500;
@@ -73,14 +75,4 @@ function writeHistory(lines: readonly string[]): void {
   }
 }
 
-// A reader that has seen enough (`| head`) closes the pipe: that is no failure.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(0);
-  throw error;
-});
-
-main().catch((error: unknown) => {
-  const known = error instanceof StoreProblem || error instanceof ConfigProblem;
-  process.stderr.write(`${known ? error.message : error instanceof Error ? error.stack : String(error)}\n`);
-  process.exitCode = 1;
-});
+program(main, (error) => error instanceof StoreProblem || error instanceof ConfigProblem);

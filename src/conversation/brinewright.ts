@@ -1,6 +1,5 @@
 import { quantityTable } from '../../data/quantities.js';
 import type { Input } from '../core/calculation.js';
-import { PIPE_NAMES } from '../core/inputs/pipe.js';
 import { profileFields } from '../core/profile.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { ReadExplanation, Reply } from '../core/reply.js';
@@ -9,6 +8,7 @@ import { calculationNamed } from './catalogue.js';
 import { freshDialogue } from './dialogue.js';
 import { hear, LONGEST_MESSAGE } from './hear.js';
 import { measure } from './measure.js';
+import { memberQueue } from './member-queue.js';
 import { type Brinewright, type Clock, type Message, type Speaker, StoreProblem } from './ports.js';
 import { pressed } from './press.js';
 import { makeReply } from './replies.js';
@@ -23,18 +23,10 @@ const MOST_SUGGESTIONS = 25;
 /** The conversation: one function that every face calls, and suggestions while an option is typed. */
 export function createBrinewright(parts: Parts): Brinewright {
   const entrances = { command: slash, hear };
-  const queues = new Map<string, Promise<unknown>>();
+  const queue = memberQueue();
 
-  async function reply(speaker: Speaker, message: Message, clock: Clock): Promise<Reply[]> {
-    const before = queues.get(speaker.id) ?? Promise.resolve();
-    const mine = before.then(() => answerOne(speaker, message, clock));
-    const settled = mine.catch(() => undefined);
-    queues.set(speaker.id, settled);
-    settled.then(() => {
-      if (queues.get(speaker.id) === settled) queues.delete(speaker.id);
-    });
-    return mine;
-  }
+  const reply = (speaker: Speaker, message: Message, clock: Clock): Promise<Reply[]> =>
+    queue.run(speaker.id, () => answerOne(speaker, message, clock));
 
   async function answerOne(speaker: Speaker, message: Message, clock: Clock): Promise<Reply[]> {
     try {
@@ -129,5 +121,5 @@ async function suggestionsFor(
     return tanks.sort((a, b) => Number(b.current) - Number(a.current)).map(({ name }) => name);
   }
   if (suggest === 'field') return [...profileFields.values()].map(({ input: field }) => field.name);
-  return suggest === 'topic' ? parts.commands.map(({ name }) => name) : option === 'pipe' ? PIPE_NAMES : [];
+  return suggest === 'topic' ? parts.commands.map(({ name }) => name) : [];
 }

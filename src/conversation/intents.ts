@@ -15,6 +15,12 @@ export type Intent =
   | 'celsius'
   | 'fahrenheit';
 
+/** "In litres", "what is that in fahrenheit please". @param units what they are called, as alternatives of a pattern */
+const askedIn = (units: string): RegExp =>
+  new RegExp(
+    `^(?:(?:in|to|use|give (?:me|it)(?: in)?|show (?:me|it)(?: in)?|what(?:'s| is) (?:that|it) in|and in) )*(?:${units})(?: please)?[?.!]*$`,
+  );
+
 const INTENTS: readonly (readonly [Intent, RegExp])[] = [
   [
     'help',
@@ -43,26 +49,11 @@ const INTENTS: readonly (readonly [Intent, RegExp])[] = [
     'unsure',
     /^(?:i )?(?:do ?n'?t|dont|not|no) (?:know|sure|idea)(?: that| yet)?[?.!]*$|^(?:no )?idea[.!]*$|^\?$|^unsure$|^how do i (?:find|measure|know) (?:that|it|this)(?: out)?\??$/,
   ],
-  [
-    'celsius',
-    /^(?:(?:in|to|use|give (?:me|it)(?: in)?|show (?:me|it)(?: in)?|what(?:'s| is) (?:that|it) in|and in) )*(?:celsius|centigrade|°?c|degrees c(?:elsius)?)(?: please)?[?.!]*$/,
-  ],
-  [
-    'fahrenheit',
-    /^(?:(?:in|to|use|give (?:me|it)(?: in)?|show (?:me|it)(?: in)?|what(?:'s| is) (?:that|it) in|and in) )*(?:fahrenheit|°?f|degrees f(?:ahrenheit)?)(?: please)?[?.!]*$/,
-  ],
-  [
-    'imperial',
-    /^(?:(?:in|to|use|give (?:me|it)(?: in)?|show (?:me|it)(?: in)?|what(?:'s| is) (?:that|it) in|and in) )*(?:imperial(?: gallons| units)?|uk gallons)(?: please)?[?.!]*$/,
-  ],
-  [
-    'metric',
-    /^(?:(?:in|to|use|give (?:me|it)(?: in)?|show (?:me|it)(?: in)?|what(?:'s| is) (?:that|it) in|and in) )*(?:metric(?: units)?|lit(?:er|re)s|l|cm|mm|kg|kilos|centimet(?:er|re)s|millimet(?:er|re)s)(?: please)?[?.!]*$/,
-  ],
-  [
-    'us',
-    /^(?:(?:in|to|use|give (?:me|it)(?: in)?|show (?:me|it)(?: in)?|what(?:'s| is) (?:that|it) in|and in) )*(?:us(?: units| gallons)?|american(?: units)?|gallons|gal|inches|pounds|lbs)(?: please)?[?.!]*$/,
-  ],
+  ['celsius', askedIn('celsius|centigrade|°?c|degrees c(?:elsius)?')],
+  ['fahrenheit', askedIn('fahrenheit|°?f|degrees f(?:ahrenheit)?')],
+  ['imperial', askedIn('imperial(?: gallons| units)?|uk gallons')],
+  ['metric', askedIn('metric(?: units)?|lit(?:er|re)s|l|cm|mm|kg|kilos|centimet(?:er|re)s|millimet(?:er|re)s')],
+  ['us', askedIn('us(?: units| gallons)?|american(?: units)?|gallons|gal|inches|pounds|lbs')],
 ];
 
 const HELP_ON =

@@ -1,3 +1,4 @@
+import type { Outcome } from '../core/outcome.js';
 import type { Reply } from '../core/reply.js';
 import { run } from '../core/run.js';
 import { IMPERIAL, METRIC, type Preferences, US } from '../core/show-value.js';
@@ -13,11 +14,13 @@ const GONE = 'That answer is no longer kept: ask again and I work it out afresh.
 
 const keptOf = (stored: StoredAnswer): KeptAnswer => JSON.parse(stored.given) as KeptAnswer;
 
+interface Recalled {
+  readonly stored: StoredAnswer;
+  readonly outcome: Outcome & { kind: 'answer' };
+}
+
 /** A stored answer worked again, or the sentence that says why not. */
-export async function recalled(
-  turn: Turn,
-  answerId: string | undefined,
-): Promise<{ stored: StoredAnswer; outcome: ReturnType<typeof run> & { kind: 'answer' } } | string> {
+export async function recalled(turn: Turn, answerId: string | undefined): Promise<Recalled | string> {
   if (answerId === undefined) return NO_ANSWER;
   const stored = await turn.store.answer(answerId);
   const calculation = stored && calculationNamed(stored.calculation);
@@ -29,10 +32,16 @@ export async function recalled(
 /** The working of an answer, whole. */
 export async function workingOf(turn: Turn, answerId: string | undefined): Promise<Reply> {
   const found = await recalled(turn, answerId);
-  if (typeof found === 'string') return notice(turn.speaker, found);
-  const { outcome, stored } = found;
-  const { preferences } = keptOf(stored);
-  const { calculation, headline, inputs, steps, sources } = answer(turn, outcome, preferences, stored.id);
+  return typeof found === 'string' ? notice(turn.speaker, found) : workingAlone(turn, found);
+}
+
+function workingAlone(turn: Turn, { outcome, stored }: Recalled): Reply {
+  const { calculation, headline, inputs, steps, sources } = answer(
+    turn,
+    outcome,
+    keptOf(stored).preferences,
+    stored.id,
+  );
   return makeReply(turn.speaker, 'notice', headline, {
     calculation,
     inputs,
@@ -70,7 +79,7 @@ export async function pressed(turn: Turn, message: Extract<Message, { press: str
   const found = await recalled(turn, message.answer);
   if (typeof found === 'string') return notice(turn.speaker, found, { private: true });
   const { stored, outcome } = found;
-  if (message.press === 'working') return workingOf(turn, stored.id);
+  if (message.press === 'working') return workingAlone(turn, found);
   if (message.press === 'units') {
     return answer(turn, outcome, keptOf(stored).preferences.system === 'metric' ? US : METRIC, stored.id);
   }

@@ -1,9 +1,9 @@
+import { exampleOf } from '../core/answer.js';
 import type { Calculation, Input } from '../core/calculation.js';
 import type { Given } from '../core/outcome.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import { readingChoices, readValue, shortened } from '../language/read-value.js';
-import { exampleOf } from '../language/readings.js';
 import { calculationNamed } from './catalogue.js';
 import { type Command, type CommandAction, isSingle } from './command.js';
 import { namedFor } from './named-for.js';
@@ -150,5 +150,4 @@ async function readOptions(
   return { given };
 }
 
-const exampleFor = (input: Input): string =>
-  (input.kind === 'quantity' ? exampleOf(input) : (input.example ?? '')).split(/,? or /)[0]!;
+const exampleFor = (input: Input): string => (exampleOf(input) ?? '').split(/,? or /)[0]!;

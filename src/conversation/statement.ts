@@ -10,14 +10,8 @@ import { calculationList } from './catalogue.js';
 import type { StoredValue, Tank } from './ports.js';
 import { makeReply, notice, saying } from './replies.js';
 import { tankFor } from './tank-names.js';
+import { fromStored, inputsOfTank, toStored } from './tank-values.js';
 import { now, preferencesFor, type Turn } from './turn.js';
-
-export const toStored = (value: GivenValue): StoredValue =>
-  'si' in value ? { si: value.si, ...(value.unit === undefined ? {} : { unit: value.unit }) } : { text: value.text };
-const fromStored = (stored: StoredValue): GivenValue =>
-  stored.si === undefined
-    ? { text: stored.text ?? '', from: 'profile' }
-    : { si: stored.si, from: 'profile', ...(stored.unit ? { unit: stored.unit } : {}) };
 
 /** A stored or said value of a field as a person reads it. */
 export function shownField({ input, key }: ProfileField, value: GivenValue, preferences: Preferences): string {
@@ -71,16 +65,11 @@ function rulesBroken(tank: Tank, values: Given): { text: string; keys: string[] 
     });
 }
 
-function givenFor(calculation: Calculation, tank: Tank, values: Given): Given {
-  const given: Record<string, GivenValue> = {};
-  for (const [id, { profile }] of Object.entries(calculation.inputs)) {
-    if (profile === undefined) continue;
-    const stored = tank.values[profile];
-    const value = values[profile] ?? (stored && fromStored(stored));
-    if (value) given[id] = value;
-  }
-  return given;
-}
+const givenFor = (calculation: Calculation, tank: Tank, values: Given): Given =>
+  inputsOfTank(calculation, (key) => {
+    const stored = tank.values[key];
+    return values[key] ?? (stored && fromStored(stored));
+  });
 
 /** Keeps what was said about a tank and says what was understood, what changed, and what was not kept. */
 export async function keep(

@@ -1,3 +1,4 @@
+import { literal } from '../core/literal.js';
 import type { Tank } from './ports.js';
 import { currentTank, now, type Turn } from './turn.js';
 
@@ -22,7 +23,7 @@ const NO_NAME =
 /** "my frag tank is …": a tank of that name. Ordinary adjectives are no names. */
 export function tankNamed(folded: string, tanks: readonly Tank[]): string | undefined {
   const known = tanks.find(
-    ({ name }) => name !== FIRST_TANK && new RegExp(`(?<![a-z])${escaped(name.toLowerCase())}(?![a-z])`).test(folded),
+    ({ name }) => name !== FIRST_TANK && new RegExp(`(?<![a-z])${literal(name.toLowerCase())}(?![a-z])`).test(folded),
   );
   if (known) return known.name;
   const called = folded.match(
@@ -40,5 +41,3 @@ export function tankNamed(folded: string, tanks: readonly Tank[]): string | unde
     .filter((word) => !NO_NAME.test(word))
     .join(' ')} tank`;
 }
-
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');

@@ -16,7 +16,7 @@ import { recalled } from './press.js';
 import { makeReply } from './replies.js';
 import { keep } from './statement.js';
 import { tankFor, tankNamed } from './tank-names.js';
-import { hintsFor, preferencesFor, type Turn } from './turn.js';
+import { currentTank, hintsFor, preferencesFor, type Turn } from './turn.js';
 import { askWhich, askWhichOne, misfit, whichIsMeant } from './unclear.js';
 import { type Heard, saysAnything, type Understood, understand } from './understand.js';
 import { work } from './work.js';
@@ -100,7 +100,7 @@ async function correctTank(
   given: Given,
   preferences: Preferences,
 ): Promise<Reply | undefined> {
-  const tank = turn.tanks.find(({ current }) => current);
+  const tank = currentTank(turn);
   const values = Object.fromEntries(
     Object.entries(given).flatMap(([id, value]) => {
       const key = open.inputs[id]?.profile;

@@ -1,6 +1,5 @@
 import type { Calculation, ProfileKey } from '../core/calculation.js';
 import type { Given, GivenValue } from '../core/outcome.js';
-import { profileFields } from '../core/profile.js';
 import { systemOf, type UnitRow } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import { run } from '../core/run.js';
@@ -10,7 +9,8 @@ import type { UnitHints } from '../language/readings.js';
 import { calculationList } from './catalogue.js';
 import type { Command } from './command.js';
 import { type Dialogue, dialogueFrom } from './dialogue.js';
-import type { Clock, Speaker, Store, StoredValue, Tank } from './ports.js';
+import type { Clock, Speaker, Store, Tank } from './ports.js';
+import { fromStored, inputsOfTank } from './tank-values.js';
 import type { Understood } from './understand.js';
 
 /** What the conversation is built from. */
@@ -95,11 +95,6 @@ export const currentTank = ({ tanks }: Turn): Tank | undefined => tanks.find(({ 
 
 export const now = ({ clock }: Turn): string => clock.now().toISOString();
 
-const fromStored = ({ si, unit, text }: StoredValue): GivenValue | undefined => {
-  if (si !== undefined) return { si, from: 'profile', ...(unit === undefined ? {} : { unit }) };
-  return text === undefined ? undefined : { text, from: 'profile' };
-};
-
 /** Numbers that belong to one tank and say nothing about another. */
 const SIZE_OF_A_TANK = /^(?:display|sump|rock|sand|overflow)\.|^water\.volume$/;
 
@@ -129,37 +124,33 @@ export function gather(turn: Turn, calculation: Calculation, given: Given): Give
   return all;
 }
 
-/** A number of the tank: said in this conversation, on its page, or worked out from the page. */
-function ofTank(turn: Turn, key: ProfileKey): GivenValue | undefined {
+/** A number of the tank: said in this conversation, or on its page. */
+function saidOfTank(turn: Turn, key: ProfileKey): GivenValue | undefined {
   const stored = currentTank(turn)?.values[key];
-  return turn.dialogue.known[key] ?? (stored && fromStored(stored)) ?? workedOut(turn, key);
+  return turn.dialogue.known[key] ?? (stored && fromStored(stored));
 }
 
-/** Whole system before the display alone. */
-const feeders = ([...profileFields.keys()] as ProfileKey[]).reduce((map, key) => {
-  const found = calculationList.flatMap((calculation) =>
-    Object.entries(calculation.results).flatMap(([id, result]) =>
-      result.kind === 'quantity' && result.feeds === key ? [{ calculation, id }] : [],
-    ),
-  );
-  return found.length === 0
-    ? map
-    : map.set(
-        key,
-        found.sort((a, b) => Object.keys(b.calculation.inputs).length - Object.keys(a.calculation.inputs).length),
-      );
-}, new Map<ProfileKey, { calculation: Calculation; id: string }[]>());
+/** The same, or worked out from the page. */
+const ofTank = (turn: Turn, key: ProfileKey): GivenValue | undefined => saidOfTank(turn, key) ?? workedOut(turn, key);
+
+interface Feeder {
+  readonly calculation: Calculation;
+  /** The result that feeds. */
+  readonly id: string;
+}
+
+/** Results that stand in for a number of the tank; the whole system before the display alone. */
+const feeders = new Map<ProfileKey, Feeder[]>();
+for (const calculation of calculationList)
+  for (const [id, result] of Object.entries(calculation.results))
+    if (result.kind === 'quantity' && result.feeds)
+      feeders.set(result.feeds, [...(feeders.get(result.feeds) ?? []), { calculation, id }]);
+const asksFor = ({ calculation }: Feeder): number => Object.keys(calculation.inputs).length;
+for (const found of feeders.values()) found.sort((a, b) => asksFor(b) - asksFor(a));
 
 function workedOut(turn: Turn, key: ProfileKey): GivenValue | undefined {
   for (const { calculation, id } of feeders.get(key) ?? []) {
-    const given = Object.fromEntries(
-      Object.entries(calculation.inputs).flatMap(([inputId, { profile }]) => {
-        if (profile === undefined || feeders.has(profile)) return [];
-        const stored = currentTank(turn)?.values[profile];
-        const value = turn.dialogue.known[profile] ?? (stored && fromStored(stored));
-        return value ? [[inputId, value]] : [];
-      }),
-    );
+    const given = inputsOfTank(calculation, (own) => (feeders.has(own) ? undefined : saidOfTank(turn, own)));
     const outcome = run(calculation, given, { spread: false });
     const worked = outcome.kind === 'answer' ? outcome.results.find((result) => result.id === id) : undefined;
     if (typeof worked?.value === 'number')

@@ -1,3 +1,4 @@
+import { exampleOf } from '../core/answer.js';
 import type { Calculation, Input, QuantityInput } from '../core/calculation.js';
 import type { Given } from '../core/outcome.js';
 import { clockText } from '../core/quantity/clock-text.js';
@@ -6,7 +7,6 @@ import type { Reply } from '../core/reply.js';
 import { NEAR } from '../language/candidates.js';
 import type { Mention } from '../language/measurements.js';
 import { readingChoices } from '../language/read-value.js';
-import { exampleOf } from '../language/readings.js';
 import type { TopicScore } from '../language/topic.js';
 import { calculationList } from './catalogue.js';
 import { asEarlier } from './dialogue.js';

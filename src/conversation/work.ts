@@ -7,6 +7,7 @@ import type { Preferences } from '../core/show-value.js';
 import { asEarlier } from './dialogue.js';
 import { makeReply } from './replies.js';
 import { gather, now, type Turn } from './turn.js';
+import type { Understood } from './understand.js';
 
 const MOST_KEPT_NAMED = 6;
 
@@ -39,19 +40,14 @@ export async function work(
     at: now(turn),
   });
   turn.dialogue.answer = answerId;
-  const reply = answer(turn, outcome, preferences, answerId);
-  const notes = takenForGranted(turn, reply);
-  if (notes.length === 0) return reply;
-  return makeReply(turn.speaker, 'answer', reply.headline, { ...reply, cautions: [...reply.cautions, ...notes] });
+  return answer(turn, outcome, preferences, answerId, turn.understood);
 }
 
 /** A unit that was guessed is said, never silent. */
-function takenForGranted({ understood }: Turn, { inputs }: Reply): Reply['cautions'] {
+function takenForGranted(understood: Understood, inputs: Reply['inputs']): Reply['cautions'] {
   const shown = (id: string) => inputs.find((input) => input.id === id && input.from === 'message');
-  const guessed = (understood?.guessed ?? [])
-    .flatMap((id) => shown(id) ?? [])
-    .map(({ name, shown: text }) => `${name} ${text}`);
-  const meanings = (understood?.twoMeanings ?? []).flatMap(({ id, said }) =>
+  const guessed = understood.guessed.flatMap((id) => shown(id) ?? []).map(({ name, shown: text }) => `${name} ${text}`);
+  const meanings = understood.twoMeanings.flatMap(({ id, said }) =>
     shown(id)
       ? [
           `I read “${said}” as ${shown(id)!.shown}${/^1\.0/.test(said) ? ', a specific gravity on the 25/25 °C scale' : ''}.`,
@@ -79,18 +75,23 @@ function rememberTopic({ dialogue }: Turn, calculation: Calculation, given: Give
   }
 }
 
-/** An answer in given units, with what can be done next. */
+/**
+ * An answer in given units, with what can be done next.
+ * @param understood how the message was read that it answers, where it answers one
+ */
 export function answer(
   turn: Turn,
   outcome: Outcome & { kind: 'answer' },
   preferences: Preferences,
   answerId: string,
+  understood?: Understood,
 ): Reply {
   const { calculation } = outcome;
   const worded = answerIn(outcome, preferences);
   return makeReply(turn.speaker, 'answer', worded.headline, {
     calculation: calculation.id,
     ...worded,
+    cautions: understood ? [...worded.cautions, ...takenForGranted(understood, worded.inputs)] : worded.cautions,
     answerId,
     actions: actionsFor(outcome, preferences),
   });

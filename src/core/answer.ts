@@ -1,5 +1,5 @@
 import { quantityTable } from '../../data/quantities.js';
-import type { Calculation, Sentence } from './calculation.js';
+import type { Calculation, Input, Sentence } from './calculation.js';
 import { holds } from './condition.js';
 import { PLACE, siUnitOf } from './define.js';
 import { printFormula } from './formula.js';
@@ -230,6 +230,22 @@ function showSymbol(symbol: string, { calculation, steps, at }: Answered, prefer
     : String(Number(si.toPrecision(3)));
 }
 
+/** What somebody could write for an input; of a choice its options say it. */
+export function exampleOf(input: Input): string | undefined {
+  if (input.example !== undefined) return input.example;
+  switch (input.kind) {
+    case 'quantity':
+      return quantityTable[input.quantity].example;
+    case 'clock':
+      return '14:30';
+    case 'date':
+      return '2027-03-21';
+    case 'choice':
+    case 'lookup':
+      return undefined;
+  }
+}
+
 /** The question that asks for an input, with an example of how to answer. */
 export function questionFor({ inputs }: Calculation, id: string): string {
   const input = inputs[id]!;
@@ -237,8 +253,6 @@ export function questionFor({ inputs }: Calculation, id: string): string {
     const choices = Object.values(input.options).map(({ label }) => label);
     return `${input.ask} Answer with one of: ${choices.join('; ')}.`;
   }
-  const example =
-    input.example ??
-    (input.kind === 'quantity' ? quantityTable[input.quantity].example : input.kind === 'clock' ? '14:30' : undefined);
+  const example = exampleOf(input);
   return example ? `${input.ask} For example: ${example}.` : input.ask;
 }

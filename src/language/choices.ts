@@ -55,18 +55,11 @@ function lookupIn(id: string, input: LookupInput, text: string): TextRole[] {
   const matches = [...text.matchAll(new RegExp(input.pattern, 'g'))].filter(([found]) => found.trim() !== '');
   // A list keeps what it cannot read, so that the reply says so: a valve left out unsaid would change the answer.
   const usable = input.many ? matches : matches.filter(([found]) => typeof input.read(found, {}) !== 'string');
-  if (usable.length === 0) return [];
-  if (!input.many)
-    return [{ id, text: usable[0]![0].trim(), start: usable[0]!.index, end: usable[0]!.index + usable[0]![0].length }];
-  const last = usable[usable.length - 1]!;
-  return [
-    {
-      id,
-      text: usable.map(([found]) => found.trim()).join(', '),
-      start: usable[0]!.index,
-      end: last.index + last[0].length,
-    },
-  ];
+  const taken = input.many ? usable : usable.slice(0, 1);
+  const [first, last] = [taken[0], taken.at(-1)];
+  if (!first || !last) return [];
+  const said = taken.map(([found]) => found.trim()).join(', ');
+  return [{ id, text: said, start: first.index, end: last.index + last[0].length }];
 }
 
 /** Numbers inside a pipe size or a list of fittings mean nothing else. */

@@ -1,12 +1,14 @@
+import { exampleOf } from '../core/answer.js';
 import type { Input } from '../core/calculation.js';
 import type { GivenValue } from '../core/outcome.js';
 import { readClock } from '../core/quantity/clock-text.js';
 import { forReading, withArticle, withFigures } from '../core/quantity/number.js';
+import { fromSI } from '../core/quantity/units.js';
 import { optionMeant } from './choices.js';
 import { wordsOf } from './cues.js';
 import { type Mention, measurementsIn } from './measurements.js';
 import { normalText } from './normal-text.js';
-import { exampleOf, type Reading, readingsOf, type UnitHints } from './readings.js';
+import { type Reading, readingsOf, type UnitHints } from './readings.js';
 
 /** A text read as the value of one input. */
 export type ReadValue =
@@ -73,12 +75,5 @@ export const shortened = (text: string): string =>
   text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
 
 /** "60 in, or 60 cm?" */
-export const readingChoices = (
-  readings: readonly {
-    readonly si: number;
-    readonly unit: { readonly shown: string; readonly factor: number; readonly offset?: number };
-  }[],
-): string =>
-  readings
-    .map(({ si, unit }) => `${forReading(withFigures((si - (unit.offset ?? 0)) / unit.factor, 6))} ${unit.shown}`)
-    .join(' or ');
+export const readingChoices = (readings: readonly Reading[]): string =>
+  readings.map(({ si, unit }) => `${forReading(withFigures(fromSI(si, unit), 6))} ${unit.shown}`).join(' or ');

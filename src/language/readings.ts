@@ -1,4 +1,3 @@
-import { quantityTable } from '../../data/quantities.js';
 import type { QuantityInput } from '../core/calculation.js';
 import { salinityOfDensity, seawaterDensity } from '../core/models/seawater.js';
 import { displayUnit, systemOf, toSI, type UnitRow, unitNamed } from '../core/quantity/units.js';
@@ -158,6 +157,3 @@ export function narrowness(input: QuantityInput): number {
   const [a, b] = [toSI(low, unit), toSI(high, unit)];
   return a <= 0 ? 0 : Math.max(0, 1 - Math.log10(b / a) / 3);
 }
-
-/** What a unit would be called, for the sentence that asks which one is meant. */
-export const exampleOf = (input: QuantityInput): string => input.example ?? quantityTable[input.quantity].example;

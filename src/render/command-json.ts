@@ -8,8 +8,8 @@ import {
   type RESTPostAPIApplicationCommandsJSONBody,
   type RESTPostAPIChatInputApplicationCommandsJSONBody,
 } from 'discord-api-types/v10';
-import { quantityTable } from '../../data/quantities.js';
 import { type Command, type CommandAction, type CommandOption, isSingle } from '../conversation/command.js';
+import { exampleOf } from '../core/answer.js';
 import type { Calculation, Input, QuantityInput } from '../core/calculation.js';
 import { toSI, unitNamed } from '../core/quantity/units.js';
 import { clipped, LIMITS, lengthOf } from './limits.js';
@@ -138,16 +138,11 @@ function bounds({ range: [low, high, unit], aboveLow = false }: QuantityInput): 
 }
 
 function describe(input: Input, withExample: boolean): string {
-  const example = withExample ? exampleOf(input) : undefined;
+  // Discord shows a whole number's field as one, and a choice's options.
+  const plain = input.kind === 'choice' || (input.kind === 'quantity' && input.whole && input.example === undefined);
+  const example = withExample && !plain ? exampleOf(input) : undefined;
   const long = example === undefined ? input.name : `${input.name}, like ${example}`;
   return lengthOf(long) <= LIMITS.description ? long : clipped(input.name, LIMITS.description);
-}
-
-function exampleOf(input: Input): string | undefined {
-  if (input.kind === 'choice') return undefined;
-  if (input.example !== undefined) return input.example;
-  if (input.kind === 'quantity') return input.whole ? undefined : quantityTable[input.quantity].example;
-  return input.kind === 'clock' ? '14:30' : input.kind === 'date' ? '2027-03-21' : undefined;
 }
 
 interface Sized {

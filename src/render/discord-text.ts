@@ -1,15 +1,15 @@
 import type { Reply, ReplyStep } from '../core/reply.js';
 import { escaped, fixedWidth } from './escape.js';
-import { capital, usedLines } from './text.js';
+import { capital, cautionsOf, type LEVELS, usedLines } from './text.js';
 
-export const LEVELS = ['stop', 'caution', 'note'] as const;
 const MARKS = { stop: '⛔ **Stop:**', caution: '⚠️ **Caution:**', note: 'ℹ️ Note:' } as const;
 const HEARS = '-# Press Answer, reply to this message or mention me: I hear nothing else in this channel.';
 
 /** The bottom line, what is dangerous about it, the results, and the other cautions: what must be seen. */
-export function essentials({ kind, headline, cautions, results, body = '' }: Reply): string[] {
+export function essentials(reply: Reply): string[] {
+  const { kind, headline, results, body = '' } = reply;
   const marked = (level: (typeof LEVELS)[number]) =>
-    cautions.filter((entry) => entry.level === level).map(({ text }) => `${MARKS[level]} ${escaped(text)}`);
+    cautionsOf(reply, level).map((text) => `${MARKS[level]} ${escaped(text)}`);
   const line = escaped(headline);
   return [
     kind === 'answer' ? `### ${line}` : kind === 'question' ? line : `**${line}**`,

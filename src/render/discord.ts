@@ -6,9 +6,10 @@ import {
 } from 'discord-api-types/v10';
 import type { Reply } from '../core/reply.js';
 import { buttonsOf, type IdOf, rowsOf } from './discord-buttons.js';
-import { essentials, howToAnswer, LEVELS, used, working } from './discord-text.js';
+import { essentials, howToAnswer, used, working } from './discord-text.js';
 import { escaped } from './escape.js';
 import { clipped, LIMITS, lengthOf, packed } from './limits.js';
+import { LEVELS } from './text.js';
 
 /** Something to attach: a file of the machine, or text that has no room in the message. */
 export type Attachment = { readonly name: string } & ({ readonly path: string } | { readonly text: string });

@@ -2,11 +2,9 @@ import type { Reply, ReplyInput, ReplyStep } from '../core/reply.js';
 
 type Unworded = Omit<Reply, 'text'>;
 
-const LEVEL: Record<Reply['cautions'][number]['level'], string> = {
-  stop: 'STOP: ',
-  caution: 'Caution: ',
-  note: 'Note: ',
-};
+/** The order in which cautions are said. */
+export const LEVELS = ['stop', 'caution', 'note'] as const;
+const MARK = { stop: 'STOP: ', caution: 'Caution: ', note: 'Note: ' } as const;
 const ORIGIN: Record<ReplyInput['from'], string> = {
   message: 'you said',
   earlier: 'you said before',
@@ -41,12 +39,11 @@ export const listedResults = ({ results }: Pick<Reply, 'results'>): Reply['resul
 export const resultLines = (reply: Unworded): string[] =>
   listedResults(reply).map(({ name, shown }) => `${capital(name)}: ${shown}`);
 
-export const cautionLines = (reply: Unworded): string[] => {
-  const order = { stop: 0, caution: 1, note: 2 };
-  return [...reply.cautions]
-    .sort((a, b) => order[a.level] - order[b.level])
-    .map(({ level, text }) => `${LEVEL[level]}${text}`);
-};
+export const cautionsOf = ({ cautions }: Pick<Reply, 'cautions'>, level: (typeof LEVELS)[number]): string[] =>
+  cautions.filter((entry) => entry.level === level).map(({ text }) => text);
+
+export const cautionLines = (reply: Unworded): string[] =>
+  LEVELS.flatMap((level) => cautionsOf(reply, level).map((text) => `${MARK[level]}${text}`));
 
 /** One line for each origin: `You said: tank length 150 cm; tank width 60 cm`. */
 export const usedLines = (inputs: readonly ReplyInput[]): string[] => linesFrom(inputs, ORIGIN_ORDER);

@@ -39,8 +39,6 @@ export const drainEmergency = calculation({
         'from the rim',
         'available',
         'head available',
-        'below the rim',
-        'under the rim',
         'to the rim',
         'to spare',
         'room',

@@ -1,7 +1,8 @@
 import { caution, label, quantity, result, step } from '../calculation.js';
 import { holesClog, othersEmptyToo, pullThePlug } from '../cautions/drain-back.js';
 import { calculation } from '../define.js';
-import { noSumpInside, sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
+import { sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
+import { noSumpInside } from '../inputs/sump.js';
 
 export const drainbackSafeLevel = calculation({
   id: 'drainback.safe_level',

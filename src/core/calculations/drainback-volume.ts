@@ -1,9 +1,9 @@
 import { type Condition, caution, flag, quantity, result, step } from '../calculation.js';
 import { holesClog, othersEmptyToo, pullThePlug } from '../cautions/drain-back.js';
 import { calculation } from '../define.js';
-import { glassThickness, length, width } from '../inputs/display.js';
-import { noSumpInside, sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
-import { sumpInputs } from '../inputs/sump.js';
+import { commonPane, glassThickness, length, width } from '../inputs/display.js';
+import { sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
+import { noSumpInside, sumpInputs } from '../inputs/sump.js';
 import { noInside } from '../inputs/tank-shape.js';
 
 const displayAreaMissing: Condition = { not: { given: 'display_area' } };
@@ -80,7 +80,7 @@ export const drainbackVolume = calculation({
     glass_thickness: quantity('length', {
       ...glassThickness,
       needed: false,
-      default: { value: 10, unit: 'mm', low: 6, high: 15, why: 'a common pane, no source', when: displayAreaMissing },
+      default: commonPane(displayAreaMissing),
     }),
     box_area: quantity('area', {
       symbol: 'A_b',

@@ -1,10 +1,9 @@
 import { type Condition, caution, quantity, result, step } from '../calculation.js';
 import { calculation } from '../define.js';
-import { glassThickness, length, width } from '../inputs/display.js';
-import { noSumpInside } from '../inputs/drain-back.js';
+import { commonPane, glassThickness, length, width } from '../inputs/display.js';
 import { humidity, roomTemperature } from '../inputs/room.js';
 import { salinityKept } from '../inputs/salinity.js';
-import { sumpInputs } from '../inputs/sump.js';
+import { noSumpInside, sumpInputs } from '../inputs/sump.js';
 import {
   activity,
   airSpeed,
@@ -58,7 +57,7 @@ export const evaporationRate = calculation({
     glass_thickness: quantity('length', {
       ...glassThickness,
       needed: false,
-      default: { value: 10, unit: 'mm', low: 6, high: 15, why: 'a common pane, no source', when: sizesInstead },
+      default: commonPane(sizesInstead),
     }),
     sump_length: sumpInputs.sump_length,
     sump_width: sumpInputs.sump_width,

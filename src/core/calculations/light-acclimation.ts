@@ -1,5 +1,6 @@
 import { type Condition, caution, list, quantity, result, step } from '../calculation.js';
 import { changeLightSlowly, shieldEyes } from '../cautions/light.js';
+import { tiny } from '../constants.js';
 import { calculation } from '../define.js';
 import { ppfd } from '../inputs/light.js';
 
@@ -112,7 +113,7 @@ export const lightAcclimation = calculation({
   constants: {
     week_1: { value: 604_800, unit: 's', name: 'seconds in a week' },
     h_6: { value: 21_600, unit: 's', name: 'shortest useful day, 6 h (common practice)' },
-    tiny: { value: 1e-9, unit: '1', name: 'rounding guard' },
+    tiny,
   },
   rules: [
     {

@@ -1,5 +1,6 @@
 import { caution, quantity, result, step } from '../calculation.js';
 import { lampOverWater, shieldEyes } from '../cautions/light.js';
+import { tiny } from '../constants.js';
 import { calculation } from '../define.js';
 import { length, width } from '../inputs/display.js';
 
@@ -86,7 +87,7 @@ export const lightSpread = calculation({
   },
   constants: {
     n_w: { value: 1.34, unit: '1', name: 'refractive index of seawater (from memory)' },
-    tiny: { value: 1e-9, unit: '1', name: 'rounding guard' },
+    tiny,
   },
   steps: [
     step('D_0', '2*h*tan(a/2) + w', 'length', 'footprint on the surface'),

@@ -1,10 +1,14 @@
-import { type Condition, caution, quantity, result, step } from '../calculation.js';
+import { caution, result, step } from '../calculation.js';
 import { secondMethod } from '../cautions/salinity.js';
 import { calculation } from '../define.js';
-import { againstReef, densityRules, sampleTemperature } from '../inputs/salinity.js';
-import { gravity, gravityScale, referenceTemperature } from '../inputs/specific-gravity.js';
-
-const scaleAssumed: Condition = { assumed: 'reference_temperature' };
+import { againstReef, densityRules } from '../inputs/salinity.js';
+import {
+  gravity,
+  gravityScale,
+  gravityTemperature,
+  referenceTemperature,
+  scaleAssumed,
+} from '../inputs/specific-gravity.js';
 
 export const salinityFromSg = calculation({
   id: 'salinity.from_sg',
@@ -25,10 +29,7 @@ export const salinityFromSg = calculation({
   inputs: {
     specific_gravity: gravity,
     scale: gravityScale('temperature', 'reference_temperature'),
-    temperature: quantity('temperature', {
-      ...sampleTemperature,
-      default: { value: 25, unit: 'degC', why: 'the convention 25 °C over 25 °C' },
-    }),
+    temperature: gravityTemperature,
     reference_temperature: referenceTemperature,
   },
   rules: densityRules('specific_gravity'),

@@ -1,9 +1,7 @@
-import { type Condition, caution, quantity, result, step } from '../calculation.js';
+import { caution, result, step } from '../calculation.js';
 import { calculation } from '../define.js';
-import { salinityKept, sampleTemperature } from '../inputs/salinity.js';
-import { gravityScale, referenceTemperature } from '../inputs/specific-gravity.js';
-
-const scaleAssumed: Condition = { assumed: 'reference_temperature' };
+import { salinityKept } from '../inputs/salinity.js';
+import { gravityScale, gravityTemperature, referenceTemperature, scaleAssumed } from '../inputs/specific-gravity.js';
 
 export const salinityToSg = calculation({
   id: 'salinity.to_sg',
@@ -26,10 +24,7 @@ export const salinityToSg = calculation({
   inputs: {
     salinity: salinityKept,
     scale: gravityScale('temperature', 'reference_temperature'),
-    temperature: quantity('temperature', {
-      ...sampleTemperature,
-      default: { value: 25, unit: 'degC', why: 'the convention 25 °C over 25 °C' },
-    }),
+    temperature: gravityTemperature,
     reference_temperature: referenceTemperature,
   },
   steps: [

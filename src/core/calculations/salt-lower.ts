@@ -1,5 +1,5 @@
 import { caution, quantity } from '../calculation.js';
-import { allAtOnce, fasterThanPractice, measureTwice, moderatePace } from '../cautions/salt.js';
+import { beforeCorrecting } from '../cautions/salt.js';
 import { calculation } from '../define.js';
 import { salinity, salinityNow, salinityTarget } from '../inputs/salinity.js';
 import { paceConstants, paceInputs, paceSteps } from '../inputs/salinity-pace.js';
@@ -67,10 +67,7 @@ export const saltLower = calculation({
     { text: 'Swap {swap_volume:both}, {swap_fraction} of the system, to bring {volume} from {salinity} to {target}.' },
   ],
   cautions: [
-    measureTwice,
-    allAtOnce,
-    fasterThanPractice,
-    moderatePace,
+    ...beforeCorrecting,
     caution(
       'caution',
       'Take salt water out, then let the top-off refill it or pour fresh water in slowly, not both: with the top-off on, fresh water goes in twice.',

@@ -2,7 +2,14 @@ import { caution, quantity, result, step } from '../calculation.js';
 import { neverDrySaltOntoAnimals } from '../cautions/salt.js';
 import { calculation } from '../define.js';
 import { salinity, salinityKept } from '../inputs/salinity.js';
-import { labelRules, labelSpreadSteps, saltMixConstants, saltMixInputs, saltMixSteps } from '../inputs/salt-mix.js';
+import {
+  labelRules,
+  labelSpreadSteps,
+  SALT_MIX_SOURCES,
+  saltMixConstants,
+  saltMixInputs,
+  saltMixSteps,
+} from '../inputs/salt-mix.js';
 import { waterTemperature } from '../inputs/system-water.js';
 
 export const saltMix = calculation({
@@ -129,10 +136,7 @@ export const saltMix = calculation({
     ),
     caution('note', 'Heat and stir it for as long as the label says, hours to a day, before any animal meets it.'),
   ],
-  sources: [
-    'mass balance of salt and water; salinity counted in grams a kilogram, 0.5 % below the true mass of salt',
-    'dry share of salt mixes: hydrate water of reference seawater weighed out as salts (Millero et al. 2008, amounts from memory)',
-  ],
+  sources: SALT_MIX_SOURCES,
   examples: [
     'how much salt for 100 L at 35 ppt',
     'how much salt do i need for 55 gal of saltwater at 35 ppt',

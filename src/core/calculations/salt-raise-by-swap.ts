@@ -1,11 +1,5 @@
 import { caution, quantity } from '../calculation.js';
-import {
-  allAtOnce,
-  fasterThanPractice,
-  measureTwice,
-  moderatePace,
-  neverDrySaltOntoAnimals,
-} from '../cautions/salt.js';
+import { beforeCorrecting, neverDrySaltOntoAnimals } from '../cautions/salt.js';
 import { calculation } from '../define.js';
 import { salinity, salinityNow, salinityTarget } from '../inputs/salinity.js';
 import { paceConstants, paceInputs, paceSteps } from '../inputs/salinity-pace.js';
@@ -74,10 +68,7 @@ export const saltRaiseBySwap = calculation({
   ],
   cautions: [
     neverDrySaltOntoAnimals,
-    measureTwice,
-    allAtOnce,
-    fasterThanPractice,
-    moderatePace,
+    ...beforeCorrecting,
     caution(
       'note',
       'The density formula was fitted to 42 ppt and is carried on to the new water: that moves the swap by less than 0.2 %.',

@@ -1,15 +1,16 @@
 import { caution, quantity, result, step } from '../calculation.js';
-import {
-  allAtOnce,
-  fasterThanPractice,
-  measureTwice,
-  moderatePace,
-  neverDrySaltOntoAnimals,
-} from '../cautions/salt.js';
+import { beforeCorrecting, neverDrySaltOntoAnimals } from '../cautions/salt.js';
 import { calculation } from '../define.js';
 import { salinityNow, salinityTarget } from '../inputs/salinity.js';
 import { paceConstants, paceInputs, paceSteps } from '../inputs/salinity-pace.js';
-import { labelRules, labelSpreadSteps, saltMixConstants, saltMixInputs, saltMixSteps } from '../inputs/salt-mix.js';
+import {
+  labelRules,
+  labelSpreadSteps,
+  SALT_MIX_SOURCES,
+  saltMixConstants,
+  saltMixInputs,
+  saltMixSteps,
+} from '../inputs/salt-mix.js';
 import { systemVolume, waterTemperature } from '../inputs/system-water.js';
 
 export const saltRaise = calculation({
@@ -111,10 +112,7 @@ export const saltRaise = calculation({
   ],
   cautions: [
     neverDrySaltOntoAnimals,
-    measureTwice,
-    allAtOnce,
-    fasterThanPractice,
-    moderatePace,
+    ...beforeCorrecting,
     caution(
       'caution',
       'The bucket would stand at {bucket_salinity}: take more tank water, so that it stays under about 70 ppt (common practice).',
@@ -130,10 +128,7 @@ export const saltRaise = calculation({
       { assumed: 'dry_fraction' },
     ),
   ],
-  sources: [
-    'mass balance of salt and water; salinity counted in grams a kilogram, 0.5 % below the true mass of salt',
-    'dry share of salt mixes: hydrate water of reference seawater weighed out as salts (Millero et al. 2008, amounts from memory)',
-  ],
+  sources: SALT_MIX_SOURCES,
   examples: [
     'raise salinity from 32 to 35 ppt in a 400 L system, 20 L bucket',
     'how much salt to raise the salinity from 30 ppt to 35 ppt in 75 gal, empty tank',

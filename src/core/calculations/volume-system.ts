@@ -2,7 +2,7 @@ import { type Condition, caution, quantity, result, step } from '../calculation.
 import { calculation } from '../define.js';
 import { bottomThickness, freeboard, glassThickness, height, length, width } from '../inputs/display.js';
 import { SOLID_SOURCES, solidInputs, solidSteps } from '../inputs/rock-and-sand.js';
-import { sumpInputs } from '../inputs/sump.js';
+import { noSumpInside, sumpInputs } from '../inputs/sump.js';
 import { noInside, noWater } from '../inputs/tank-shape.js';
 
 /** The display is worked out from its sizes. */
@@ -102,8 +102,7 @@ export const volumeSystem = calculation({
     noInside('W', 'width'),
     noInside('L', 'length'),
     noWater,
-    noInsideOfSump('W_s'),
-    noInsideOfSump('L_s'),
+    noSumpInside,
     {
       refuse: 'V_solid >= V_d + V_s',
       because: 'Rock and sand would take more room than there is water: check the units of both.',
@@ -163,11 +162,3 @@ export const volumeSystem = calculation({
     'real water volume, display 100 gal, sump 20 gal, 90 lb rock',
   ],
 });
-
-function noInsideOfSump(symbol: string) {
-  return {
-    refuse: `2*t_s >= ${symbol}`,
-    because: 'No inside is left in the sump between panes that thick: check the unit.',
-    about: 'sump_glass_thickness',
-  };
-}

@@ -1,4 +1,4 @@
-import { quantity } from '../calculation.js';
+import { type Condition, type Default, quantity } from '../calculation.js';
 
 /** The display tank's own numbers, shared by every calculation that asks for them. Sizes are outside sizes unless glass is nothing. */
 export const length = quantity('length', {
@@ -43,6 +43,16 @@ export const glassThickness = quantity('length', {
   profile: 'display.glass_thickness',
 });
 
+/** For a tank whose panes nobody has measured. */
+export const commonPane = (when: Condition): Default => ({
+  value: 10,
+  unit: 'mm',
+  low: 6,
+  high: 15,
+  why: 'a common pane, no source',
+  when,
+});
+
 export const bottomThickness = quantity('length', {
   symbol: 't_b',
   name: 'bottom thickness',
@@ -73,7 +83,6 @@ export const freeboard = quantity('length', {
     'water line',
     'waterline',
     'down from',
-    'inch down',
     'inches down',
     'cm down',
     'mm down',

@@ -1,4 +1,4 @@
-import { type Condition, quantity, type Rule, type Step, step } from '../calculation.js';
+import { type Condition, quantity, type Step, step } from '../calculation.js';
 import { freeboard } from './display.js';
 import { sumpInputs } from './sump.js';
 
@@ -43,9 +43,3 @@ export const sumpVessel = {
 };
 
 export const sumpAreaStep: Step = step('A_s', '(L_s - 2*t_s)*(W_s - 2*t_s)', 'area', 'inside plan area of the sump');
-
-export const noSumpInside: Rule = {
-  refuse: { any: ['2*t_s >= W_s', '2*t_s >= L_s'] },
-  because: 'No inside is left in the sump between panes that thick: check the unit.',
-  about: 'sump_glass_thickness',
-};

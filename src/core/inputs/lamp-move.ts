@@ -1,11 +1,12 @@
 import { unitTable } from '../../../data/units.js';
 import { lookup } from '../calculation.js';
+import { literal } from '../literal.js';
 
 const lengthUnits = unitTable.filter(({ quantities }) => quantities.includes('length'));
 const WORDS = lengthUnits
   .flatMap(({ words }) => words)
   .sort((a, b) => b.length - a.length)
-  .map((word) => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'))
+  .map(literal)
   .join('|');
 const LENGTH = `(\\d+(?:\\.\\d+)?)\\s*(${WORDS})`;
 const FROM_TO = `(?:from\\s+)?(\\d+(?:\\.\\d+)?)\\s*(${WORDS})?\\s*(?:up |down )?(?:to|->)\\s*${LENGTH}(?![a-z\\d])`;

@@ -69,8 +69,6 @@ export function findPipes(text: string): readonly PipeRow[] {
   return [...rows].sort((a, b) => Number(b.name.includes('PN 16')) - Number(a.name.includes('PN 16')));
 }
 
-export const PIPE_NAMES: readonly string[] = pipes.map(({ name }) => name);
-
 /** A size with its schedule or pressure class, or with what it is a size of: `1 1/2" pvc`, `40 mm drain`. A bare whole number is no pipe: "2 drains". */
 const PIPE_IN_TEXT = (() => {
   const fraction = '(?:(?:\\d+[ -])?\\d+/\\d+|(?:one and a |1 and a )?half|three[ -]quarter)';
@@ -91,7 +89,7 @@ export const pipe = lookup({
   example: '1 in schedule 40, or 40 mm PN 16',
   needed: false,
   profile: 'drain.pipe',
-  suggestions: PIPE_NAMES,
+  suggestions: pipes.map(({ name }) => name),
   pattern: PIPE_IN_TEXT,
   read(text) {
     const [row] = findPipes(text);

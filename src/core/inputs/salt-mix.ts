@@ -99,3 +99,8 @@ export const labelRules: readonly Rule[] = [
     about: 'label_rate',
   },
 ];
+
+export const SALT_MIX_SOURCES = [
+  'mass balance of salt and water; salinity counted in grams a kilogram, 0.5 % below the true mass of salt',
+  'dry share of salt mixes: hydrate water of reference seawater weighed out as salts (Millero et al. 2008, amounts from memory)',
+];

@@ -1,5 +1,6 @@
-import { type Lookup, lookup, quantity } from '../calculation.js';
+import { type Condition, type Lookup, lookup, quantity } from '../calculation.js';
 import { toSI, unitNamed } from '../quantity/units.js';
+import { sampleTemperature } from './salinity.js';
 
 const SCALE =
   /^\D*?(\d{1,2}(?:\.\d+)?)\s*°?\s*(?:deg(?:rees?)?\s*)?([cf])?\s*(?:\/|over)\s*(\d{1,2}(?:\.\d+)?)\s*°?\s*(?:deg(?:rees?)?\s*)?([cf])?/i;
@@ -50,6 +51,14 @@ export const referenceTemperature = quantity('temperature', {
   default: { same: 'temperature' },
   ask: 'What is the temperature of the pure water that the scale compares with?',
   example: '60 F, 4 C',
+});
+
+export const scaleAssumed: Condition = { assumed: 'reference_temperature' };
+
+/** The sample's temperature, by the usual convention where nobody says. */
+export const gravityTemperature = quantity('temperature', {
+  ...sampleTemperature,
+  default: { value: 25, unit: 'degC', why: 'the convention 25 °C over 25 °C' },
 });
 
 export const gravity = quantity('specific gravity', {

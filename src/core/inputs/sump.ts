@@ -1,4 +1,4 @@
-import { type Condition, quantity } from '../calculation.js';
+import { type Condition, quantity, type Rule } from '../calculation.js';
 
 const withSump: Condition = { given: 'sump_length' };
 
@@ -47,4 +47,10 @@ export const sumpInputs = {
     example: '6 mm or 1/4 in',
     profile: 'sump.glass_thickness',
   }),
+};
+
+export const noSumpInside: Rule = {
+  refuse: { any: ['2*t_s >= W_s', '2*t_s >= L_s'] },
+  because: 'No inside is left in the sump between panes that thick: check the unit.',
+  about: 'sump_glass_thickness',
 };

@@ -1,8 +1,7 @@
 import { type Condition, choice, quantity, type Rule } from '../calculation.js';
-import { freeboard, glassThickness, height, length, width } from './display.js';
-import { noSumpInside } from './drain-back.js';
+import { commonPane, freeboard, glassThickness, height, length, width } from './display.js';
 import { humidity } from './room.js';
-import { sumpInputs } from './sump.js';
+import { noSumpInside, sumpInputs } from './sump.js';
 import { activity, cover, covered } from './surface.js';
 import { systemVolume } from './system-water.js';
 
@@ -75,7 +74,7 @@ export const tankHeatInputs = {
   }),
   glass_thickness: quantity('length', {
     ...glassThickness,
-    default: { value: 10, unit: 'mm', low: 6, high: 15, why: 'a common pane, no source', when: shapeGuessed },
+    default: commonPane(shapeGuessed),
   }),
   length_to_height: quantity('ratio', {
     symbol: 'r',

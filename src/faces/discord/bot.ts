@@ -1,10 +1,10 @@
 import { MessageFlags } from 'discord.js';
 import type { Logger } from 'pino';
 import type { Command } from '../../conversation/command.js';
+import type { MemberQueue } from '../../conversation/member-queue.js';
 import type { Brinewright, Clock } from '../../conversation/ports.js';
 import type { DiscordMessage } from '../../render/discord.js';
 import { logIncident, sorry, troubleOf } from './errors.js';
-import type { MemberQueue } from './queue.js';
 
 /** What the handlers of events work with. */
 export interface Bot {

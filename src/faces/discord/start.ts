@@ -1,10 +1,10 @@
 import { Client, Events } from 'discord.js';
+import { memberQueue } from '../../conversation/member-queue.js';
 import type { Calculation } from '../../core/calculation.js';
 import { commandsJson } from '../../render/command-json.js';
 import type { Bot } from './bot.js';
 import { FinalProblem, finalProblem } from './errors.js';
 import { type Connection, clientOptions } from './options.js';
-import { memberQueue } from './queue.js';
 import { registerCommands } from './register.js';
 import { onInteraction } from './route.js';
 import { onMessage } from './talk.js';
