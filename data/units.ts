@@ -13,6 +13,8 @@ export interface UnitRow {
   /** How it is written for a person. Empty where a number stands alone. */
   readonly shown: string;
   readonly words: readonly string[];
+  /** People write it of several things on several scales: beside another quantity they are asked what is meant. */
+  readonly loose?: true;
   readonly source?: string;
 }
 
@@ -27,6 +29,11 @@ const HOUR = 3_600;
 const MONTH = (365.25 / 12) * DAY;
 const KWH = 3.6e6;
 const STANDARD_GRAVITY = 9.80665;
+/** g/mol, IUPAC 2021 abridged atomic masses. */
+const CALCIUM_OXIDE = 56.077;
+const CALCIUM_CARBONATE = 100.086;
+/** Equivalents in a cubic metre: 10 mg/L of CaO, two equivalents each. */
+const DKH = 20 / CALCIUM_OXIDE;
 
 export const unitTable: readonly UnitRow[] = [
   { id: 'm', quantities: ['length'], factor: 1, shown: 'm', words: ['m', 'meter', 'meters', 'metre', 'metres'] },
@@ -290,6 +297,23 @@ export const unitTable: readonly UnitRow[] = [
     shown: 'psf',
     words: ['psf', 'lb/ft2', 'pounds per square foot'],
   },
+  { id: 'kN/m2', quantities: ['pressure'], factor: 1000, shown: 'kN/m²', words: ['kn/m2', 'kn/m²'] },
+  { id: 'N/m', quantities: ['line load'], factor: 1, shown: 'N/m', words: ['n/m'] },
+  {
+    id: 'lbf/ft',
+    quantities: ['line load'],
+    factor: (POUND * STANDARD_GRAVITY) / FOOT,
+    shown: 'lbf/ft',
+    words: ['lbf/ft', 'lb/ft', 'pounds per foot'],
+  },
+  { id: 'Nm', quantities: ['moment'], factor: 1, shown: 'N·m', words: ['nm', 'n m', 'n·m'] },
+  {
+    id: 'lbf ft',
+    quantities: ['moment'],
+    factor: POUND * STANDARD_GRAVITY * FOOT,
+    shown: 'lbf·ft',
+    words: ['lbf ft', 'lb ft', 'ft lb', 'ft-lb'],
+  },
   { id: 'N', quantities: ['force'], factor: 1, shown: 'N', words: ['n', 'newton', 'newtons'] },
   { id: 'lbf', quantities: ['force'], factor: POUND * STANDARD_GRAVITY, shown: 'lbf', words: ['lbf', 'pounds force'] },
 
@@ -333,11 +357,64 @@ export const unitTable: readonly UnitRow[] = [
   },
   {
     id: 'mg/L',
-    quantities: ['concentration'],
+    quantities: ['concentration', 'dissolved'],
     factor: 1e-3,
     shown: 'mg/L',
     words: ['mg/l', 'mg per l', 'mg per liter', 'mg per litre'],
   },
+  {
+    id: 'ppm',
+    quantities: ['dissolved'],
+    factor: 1e-3,
+    shown: 'ppm',
+    words: ['ppm', 'parts per million'],
+    loose: true,
+  },
+  {
+    id: 'mg/L/day',
+    quantities: ['dissolved rate'],
+    factor: 1e-3 / DAY,
+    shown: 'mg/L a day',
+    words: ['mg/l/day', 'mg/l a day', 'mg/l per day', 'ppm a day', 'ppm per day', 'ppm/day'],
+  },
+  {
+    id: 'umol/L',
+    quantities: ['amount in water'],
+    factor: 1e-3,
+    shown: 'µmol/L',
+    words: ['umol/l', 'µmol/l', 'μmol/l'],
+  },
+  {
+    id: 'meq/L',
+    quantities: ['alkalinity'],
+    factor: 1,
+    shown: 'meq/L',
+    words: ['meq/l', 'meq', 'milliequivalents', 'meq per litre', 'meq per liter'],
+  },
+  {
+    id: 'dKH',
+    quantities: ['alkalinity'],
+    factor: DKH,
+    shown: 'dKH',
+    words: ['dkh', '°dkh', 'kh', 'degrees kh', 'german degrees'],
+    source: '1 German degree = 10 mg/L CaO; IUPAC 2021 abridged atomic masses',
+  },
+  {
+    id: 'mg/L CaCO3',
+    quantities: ['alkalinity'],
+    factor: 2 / CALCIUM_CARBONATE,
+    shown: 'mg/L CaCO₃',
+    words: ['mg/l caco3', 'ppm caco3', 'mg/l as caco3', 'ppm as caco3', 'mg/l of caco3'],
+    source: 'CaCO3 100.086 g/mol, two equivalents; IUPAC 2021 abridged atomic masses',
+  },
+  {
+    id: 'dKH/day',
+    quantities: ['alkalinity rate'],
+    factor: DKH / DAY,
+    shown: 'dKH a day',
+    words: ['dkh/day', 'dkh a day', 'dkh per day'],
+  },
+  { id: 'pH', quantities: ['pH'], factor: 1, shown: '', words: ['ph'] },
   {
     id: 'lb/gal_US',
     quantities: ['concentration', 'density'],
@@ -505,6 +582,30 @@ export const unitTable: readonly UnitRow[] = [
     shown: 'm/s',
     words: ['m/s', 'meters per second', 'metres per second'],
   },
+  {
+    id: '1/h',
+    quantities: ['turnover'],
+    factor: 1 / HOUR,
+    shown: 'times an hour',
+    words: ['1/h', 'x/h', 'x per hour', 'x an hour', 'times an hour', 'times per hour', 'turns an hour', 'turnovers'],
+  },
+  { id: '1/day', quantities: ['rate constant'], factor: 1 / DAY, shown: 'a day', words: ['1/day', '1/d'] },
+  {
+    id: 'g/day',
+    quantities: ['mass a day'],
+    factor: 1e-3 / DAY,
+    shown: 'g a day',
+    words: ['g/day', 'g a day', 'g per day', 'grams a day', 'grams per day', 'gram a day', 'grams/day'],
+  },
+  { id: 'A', quantities: ['current'], factor: 1, shown: 'A', words: ['amp', 'amps', 'ampere', 'amperes'] },
+  { id: 'V', quantities: ['voltage'], factor: 1, shown: 'V', words: ['v', 'volt', 'volts', 'vac', 'vdc'] },
+  {
+    id: 'Ah',
+    quantities: ['electric charge'],
+    factor: HOUR,
+    shown: 'Ah',
+    words: ['ah', 'amp hour', 'amp hours', 'amp-hours'],
+  },
   { id: 'ft/s', quantities: ['speed'], factor: FOOT, shown: 'ft/s', words: ['ft/s', 'fps', 'feet per second'] },
   { id: 'km/h', quantities: ['speed'], factor: 1000 / HOUR, shown: 'km/h', words: ['km/h', 'kph', 'kmh'] },
   { id: 'mph', quantities: ['speed'], factor: (5280 * FOOT) / HOUR, shown: 'mph', words: ['mph', 'miles per hour'] },
@@ -620,6 +721,34 @@ export const unitTable: readonly UnitRow[] = [
     ],
   },
   {
+    id: 'currency/kg',
+    quantities: ['price of mass'],
+    factor: 1,
+    shown: 'per kg',
+    words: ['per kg', '/kg', 'a kg', 'a kilo', 'per kilo', '$/kg', '€/kg', '£/kg', 'currency/kg'],
+  },
+  {
+    id: 'currency/lb',
+    quantities: ['price of mass'],
+    factor: 1 / POUND,
+    shown: 'per lb',
+    words: ['per lb', '/lb', 'a lb', 'a pound', 'per pound', '$/lb', '£/lb', 'currency/lb'],
+  },
+  {
+    id: 'currency/m3',
+    quantities: ['price of water'],
+    factor: 1,
+    shown: 'per m³',
+    words: ['per m3', '/m3', 'per m³', '/m³', 'a cubic metre', 'per cubic metre', 'per cubic meter', 'currency/m3'],
+  },
+  {
+    id: 'currency/gal_US',
+    quantities: ['price of water'],
+    factor: 1 / US_GALLON,
+    shown: 'per US gal',
+    words: ['per gal', 'per gallon', 'a gallon of water'],
+  },
+  {
     id: 'currency/month',
     quantities: ['cost a month'],
     factor: 1 / MONTH,
@@ -631,7 +760,7 @@ export const unitTable: readonly UnitRow[] = [
   { id: '%', quantities: ['fraction'], factor: 0.01, shown: '%', words: ['%', 'percent', 'per cent', 'pct'] },
   {
     id: '1',
-    quantities: ['specific gravity', 'ratio', 'fraction', 'count'],
+    quantities: ['specific gravity', 'ratio', 'fraction', 'count', 'pH'],
     factor: 1,
     shown: '',
     words: ['sg', 's.g.', 'specific gravity'],

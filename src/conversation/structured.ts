@@ -31,21 +31,35 @@ export async function readInputs(
   const ask: string[] = [];
   const problems: string[] = [];
   for (const [id, raw] of Object.entries(inputs)) {
-    const input = Object.hasOwn(calculation.inputs, id) ? calculation.inputs[id] : undefined;
-    if (!input) {
-      problems.push(`${calculation.id} has no input ${id}. It takes: ${Object.keys(calculation.inputs).join(', ')}.`);
-      continue;
-    }
     const { value, unit } =
       typeof raw === 'object' && raw !== null && 'value' in raw
         ? (raw as { value: unknown; unit?: unknown })
         : { value: raw, unit: undefined };
+    const meant = inputMeant(calculation, id, typeof value === 'string' ? `${value} ${unit ?? ''}` : unit);
+    const input = meant === undefined ? undefined : calculation.inputs[meant];
+    if (meant === undefined || !input) {
+      problems.push(`${calculation.id} has no input ${id}. It takes: ${Object.keys(calculation.inputs).join(', ')}.`);
+      continue;
+    }
     const read = await readOne(input, value, unit, readText);
     if (read === 'ask') ask.push(id);
     else if ('problem' in read) problems.push(read.problem);
-    else given[id] = read;
+    else given[meant] = read;
   }
   return { given, ask, problems };
+}
+
+/** The input that an id names; where it takes either of two quantities, the one that the unit belongs to. */
+function inputMeant({ inputs }: Calculation, id: string, unit: unknown): string | undefined {
+  const own = Object.hasOwn(inputs, id) ? id : undefined;
+  const others = Object.entries(inputs).flatMap(([name, { standsFor }]) => (standsFor === id ? [name] : []));
+  if (others.length === 0 || typeof unit !== 'string') return own ?? others[0];
+  const named = unitsNamed(unit.replace(/^[\d\s.,+-]+/, '')).concat(isUnit(unit) ? unitNamed(unit) : []);
+  const fits = (name: string) => {
+    const input = inputs[name];
+    return input?.kind === 'quantity' && named.some(({ quantities }) => quantities.includes(input.quantity));
+  };
+  return [...(own === undefined ? [] : [own]), ...others].find(fits) ?? own ?? others[0];
 }
 
 type ReadOne = GivenValue | { readonly problem: string } | 'ask';
@@ -57,6 +71,8 @@ async function readOne(
   readText: (input: Input, text: string) => Promise<ReadOne>,
 ): Promise<ReadOne> {
   const text = typeof value === 'string' ? value : JSON.stringify(value);
+  if (input.kind === 'lookup' && Array.isArray(value))
+    return { text: typeof unit === 'string' ? `${text} ${unit.replace(/[[\]]/g, '')}` : text, from: 'message' };
   if (input.kind !== 'quantity') {
     const declared =
       input.kind === 'choice' ? Object.hasOwn(input.options, text) : typeof value !== 'string' || input.kind !== 'date';
@@ -81,6 +97,7 @@ function numberOf(input: Input & { kind: 'quantity' }, value: number, unit: unkn
   const difference = input.quantity === 'temperature difference' && row.quantities.includes('temperature');
   if (difference) return { si: value * row.factor, unit: `${row.id}_difference`, from: 'message' };
   if (!row.quantities.includes(input.quantity) && !plainKinds) {
+    if (row.loose) return 'ask';
     return {
       problem: `The ${input.name} is ${withArticle(input.quantity)}; ${row.shown || row.id} is a unit of ${row.quantities[0]}. ${quantityTable[input.quantity].example} would be right.`,
     };

@@ -4,7 +4,23 @@ import type { QuantityName } from './quantity/units.js';
 export type From = 'message' | 'profile' | 'earlier' | 'default' | 'table';
 
 /** The parts of a build, in the order a builder meets them; help and catalogue are grouped by them. */
-export const PARTS = ['tank', 'water', 'drains', 'heat', 'light'] as const;
+export const PARTS = [
+  'tank',
+  'getting it in',
+  'glass and lid',
+  'rock and sand',
+  'drains',
+  'return',
+  'top-off',
+  'reverse osmosis',
+  'water',
+  'chemistry',
+  'cycle',
+  'heat',
+  'light',
+  'electricity',
+  'money',
+] as const;
 export type Part = (typeof PARTS)[number];
 
 /** Where the tank's page keeps a number: `display.length`. The part before the dot is the section. */
@@ -54,6 +70,8 @@ interface InputBase {
   readonly onKeeping?: string;
   /** When it must be given. Left out: always, unless there is a default. */
   readonly needed?: Condition | false;
+  /** The id under which a structured call may give it, where one id takes either of two quantities: 8 dKH or 400 mg/L. */
+  readonly standsFor?: string;
 }
 
 export interface QuantityInput extends InputBase {
@@ -116,7 +134,7 @@ export interface Lookup {
 /** A thing people name (a pipe size, a list of fittings) that a table turns into the numbers a formula needs. */
 export interface LookupInput extends InputBase {
   readonly kind: 'lookup';
-  /** Shapes of the symbols it may set; `_i` stands for `_1` to `_12`. */
+  /** Shapes of the symbols it may set; `_i` stands for `_1` to `_31`. */
   readonly symbols?: Readonly<Record<string, string>>;
   /** Suggestions while typing, at most 25 are shown. */
   readonly suggestions: readonly string[];
@@ -177,6 +195,8 @@ export const step = (symbol: string, formula: string, of: Step['of'], name: stri
 interface ResultBase {
   readonly name: string;
   readonly when?: Condition;
+  /** The id under which it is replied, where one id is either of two quantities; only one of them may hold at a time. */
+  readonly standsFor?: string;
 }
 export interface QuantityResult extends ResultBase {
   readonly kind: 'quantity';

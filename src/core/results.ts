@@ -15,7 +15,9 @@ export function readResults(calculation: Calculation, at: Circumstances): Worked
   return Object.entries(calculation.results).flatMap(([id, result]): WorkedResult[] => {
     if (!holds(result.when, at, functions)) return [];
     const value = readResult(result, at);
-    return value === undefined ? [] : [{ id, result, value, ...declaredSpread(result, value, at) }];
+    return value === undefined
+      ? []
+      : [{ id: result.standsFor ?? id, result, value, ...declaredSpread(result, value, at) }];
   });
 }
 

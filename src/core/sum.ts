@@ -1,5 +1,5 @@
-/** The most numbered symbols (`A_1`, `A_2` …) that one sum may run over. */
-export const MOST_TERMS = 12;
+/** The most numbered symbols (`A_1`, `A_2` …) that one sum may run over: a reading a day for a month. */
+export const MOST_TERMS = 31;
 
 const SUM = /sum_i\(((?:[^()]|\([^()]*\))*)\)/;
 

@@ -72,9 +72,9 @@ describe('the price', () => {
 });
 
 test.each([
-  [lamp(100, 26), /24 hours/],
+  [lamp(100, 26), /0 to 24 h/],
   [lamp(-5, 10), /0 to 5000 W/],
-  [{ channels: '60 W 30 h, 120 W 8 h' }, /24 hours/],
+  [{ channels: '60 W 30 h, 120 W 8 h' }, /0 to 24 h/],
   [{ channels: 'blue and white' }, /no channel/],
   [{ channels: '9000 W 3 h' }, /5000 W/],
   [lamp(100, 10, { water_share_low: [0.6, 'fraction'] }), /swapped/],
