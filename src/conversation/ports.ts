@@ -47,6 +47,15 @@ export interface Tank {
   readonly values: Readonly<Record<string, StoredValue>>;
 }
 
+/** What a tank keeps as a list: what to buy, the steps of the build. */
+export type TankList = 'purchase' | 'step';
+
+/** One entry of a list; `content` is JSON. */
+export interface Entry {
+  readonly id: string;
+  readonly content: string;
+}
+
 export interface StoredAnswer {
   readonly id: string;
   readonly member: string;
@@ -73,6 +82,14 @@ export interface Store {
   /** Writes values in one transaction; those of other keys stay. */
   saveValues(member: string, tank: string, values: Readonly<Record<string, StoredValue>>, at: string): Promise<void>;
   removeValue(member: string, tank: string, key: string, at: string): Promise<void>;
+
+  /** A list of the tank's, in the order its entries were added. */
+  entries(member: string, tank: string, list: TankList): Promise<Entry[]>;
+  /** Adds entries in one transaction. @returns their ids */
+  addEntries(member: string, tank: string, list: TankList, contents: readonly string[], at: string): Promise<string[]>;
+  /** The old content stays in the history. @throws Error when the tank has no such entry */
+  changeEntry(member: string, tank: string, entry: string, content: string, at: string): Promise<void>;
+  removeEntry(member: string, tank: string, entry: string, at: string): Promise<void>;
 
   /** The state of a conversation in one place, as JSON. */
   dialogue(member: string, place: string): Promise<string | undefined>;

@@ -40,6 +40,7 @@ export function memberMethods(db: Queries): MemberMethods {
       return db.transaction().execute(async (transaction) => {
         const ids = transaction.selectFrom('tank').select('id').where('member_id', '=', member);
         const deleted = [
+          await transaction.deleteFrom('tank_entry').where('tank_id', 'in', ids).executeTakeFirst(),
           await transaction.deleteFrom('tank_value').where('tank_id', 'in', ids).executeTakeFirst(),
           await transaction.deleteFrom('tank').where('member_id', '=', member).executeTakeFirst(),
           await transaction.deleteFrom('dialogue').where('member_id', '=', member).executeTakeFirst(),
@@ -68,14 +69,40 @@ async function tanksWithHistory(db: Queries, member: string) {
     .orderBy('key')
     .orderBy('version')
     .execute();
+  const entries = await db
+    .selectFrom('tank_entry')
+    .innerJoin('tank', 'tank.id', 'tank_id')
+    .selectAll('tank_entry')
+    .where('member_id', '=', member)
+    .orderBy('list')
+    .orderBy('number')
+    .orderBy('version')
+    .execute();
   const histories = grouped(values, 'tank_id');
+  const listed = grouped(entries, 'tank_id');
   return tanks.map(({ id, name, is_current, created_at }) => {
     const history = grouped(histories.get(id) ?? [], 'key');
     const said = [...history].map(([key, versions]) => [
       key,
       versions.map(({ said_at, replaced_at, ...value }) => ({ ...storedValue(value), said_at, replaced_at })),
     ]);
-    return { id, name, current: is_current === 1, created_at, values: Object.fromEntries(said) };
+    const lists = [...grouped(listed.get(id) ?? [], 'list')].map(([list, rows]) => [
+      list,
+      rows.map(({ id: entry, content, said_at, replaced_at }) => ({
+        id: entry,
+        ...(readable(content) as object),
+        said_at,
+        replaced_at,
+      })),
+    ]);
+    return {
+      id,
+      name,
+      current: is_current === 1,
+      created_at,
+      values: Object.fromEntries(said),
+      lists: Object.fromEntries(lists),
+    };
   });
 }
 

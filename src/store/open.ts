@@ -2,6 +2,7 @@ import type { Database as Sqlite } from 'better-sqlite3';
 import type { Store } from '../conversation/ports.js';
 import { answerMethods } from './answers.js';
 import { connect } from './connect.js';
+import { entryMethods } from './entries.js';
 import { openFile } from './file.js';
 import { memberMethods } from './members.js';
 import { migrate } from './migrate.js';
@@ -30,6 +31,7 @@ export async function storeOn(sqlite: Sqlite, tries?: number): Promise<Store> {
   const store: Store = {
     ...members,
     ...tankMethods(db),
+    ...entryMethods(db),
     ...answerMethods(db),
     async forgetMember(member) {
       const rows = await members.forgetMember(member);

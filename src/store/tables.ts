@@ -23,6 +23,17 @@ export interface Tables {
     said_at: string;
     replaced_at: string | null;
   };
+  /** Entries of a tank's lists as JSON; versioned like its values. `number` is the order in which they were added. */
+  tank_entry: {
+    id: string;
+    version: number;
+    tank_id: string;
+    list: string;
+    number: number;
+    content: string;
+    said_at: string;
+    replaced_at: string | null;
+  };
   dialogue: { member_id: string; place: string; state: string };
   /** `number` counts up for each member: many answers can share one instant. */
   answer: { id: string; member_id: string; number: number; calculation: string; given: string; at: string };

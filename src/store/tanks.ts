@@ -117,7 +117,8 @@ export function storedValue(row: { si: number | null; unit: string | null; text:
   };
 }
 
-async function ownTank(db: Queries, member: string, tank: string): Promise<void> {
+/** @throws Error when the member has no such tank */
+export async function ownTank(db: Queries, member: string, tank: string): Promise<void> {
   const found = await db
     .selectFrom('tank')
     .select('id')

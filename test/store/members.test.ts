@@ -63,6 +63,8 @@ test('an export holds everything about a member and of nobody else', async () =>
   await ours.createTank('ben', 'Pool', MONDAY);
   await ours.savePreferences('ada', US);
   await ours.saveValues('ada', early.id, { 'room.temperature': { si: 291.65, unit: 'degF', text: '65' } }, MONDAY);
+  const [pump] = await ours.addEntries('ada', early.id, 'purchase', ['{"item":"pump","price":80}'], MONDAY);
+  await ours.changeEntry('ada', early.id, pump!, '{"item":"pump","price":75}', TUESDAY);
   await ours.saveDialogue('ada', 'direct', '{"asked":"length"}');
   await ours.saveDialogue('ada', 'club/help', 'not JSON');
   const answer = await ours.saveAnswer({
@@ -85,8 +87,14 @@ test('an export holds everything about a member and of nobody else', async () =>
         values: {
           'room.temperature': [{ si: 291.65, unit: 'degF', text: '65', said_at: MONDAY, replaced_at: null }],
         },
+        lists: {
+          purchase: [
+            { id: pump, item: 'pump', price: 80, said_at: MONDAY, replaced_at: TUESDAY },
+            { id: pump, item: 'pump', price: 75, said_at: TUESDAY, replaced_at: null },
+          ],
+        },
       },
-      { id: later.id, name: 'Reef', current: false, created_at: TUESDAY, values: {} },
+      { id: later.id, name: 'Reef', current: false, created_at: TUESDAY, values: {}, lists: {} },
     ],
     dialogues: [
       { place: 'club/help', state: 'not JSON' },
@@ -109,6 +117,7 @@ test('to forget a member leaves no row and no trace in the files, and takes noth
   const reef = await ours.createTank('ada', 'Secret lagoon', MONDAY);
   await ours.saveValues('ada', reef.id, { 'display.length': { si: 1 }, 'display.width': { si: 1 } }, MONDAY);
   await ours.saveValues('ada', reef.id, { 'display.length': { si: 2, text: 'about two secret metres' } }, TUESDAY);
+  await ours.addEntries('ada', reef.id, 'purchase', ['{"item":"a secret pump"}'], MONDAY);
   await ours.saveDialogue('ada', 'direct', '"a secret state"');
   await ours.saveAnswer({ member: 'ada', calculation: 'heater.size', given: '"a secret input"', at: MONDAY });
   await ours.createTank('ben', 'Pool', MONDAY);
@@ -116,8 +125,8 @@ test('to forget a member leaves no row and no trace in the files, and takes noth
   const traces = () => readdirSync(place).filter((file) => /secret/i.test(readFileSync(join(place, file), 'latin1')));
   expect(traces()).not.toEqual([]);
 
-  // 3 values, a tank, a dialogue, an answer and the member.
-  expect(await ours.forgetMember('ada')).toBe(7);
+  // 3 values, an entry, a tank, a dialogue, an answer and the member.
+  expect(await ours.forgetMember('ada')).toBe(8);
   expect(await ours.exportMember('ada')).toMatchObject({ preferences: null, tanks: [], dialogues: [], answers: [] });
   expect(traces()).toEqual([]);
   expect(await ours.exportMember('ben')).toEqual(bens);

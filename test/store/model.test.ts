@@ -28,12 +28,26 @@ const said = fc.record(
 const values = fc
   .uniqueArray(fc.tuple(key, said), { selector: ([of]) => of })
   .map((pairs) => Object.fromEntries(pairs));
+const list = fc.constantFrom('purchase' as const, 'step' as const);
+const content = fc.record({ item: fc.string({ unit: 'grapheme' }) }).map((entry) => JSON.stringify(entry));
 const json = fc.json({ maxDepth: 1 });
 
 const operation = fc.oneof(
   { weight: 4, arbitrary: fc.record({ do: fc.constant('createTank' as const), member, name, at }) },
   { weight: 6, arbitrary: fc.record({ do: fc.constant('saveValues' as const), member, tank, values, at }) },
   { weight: 2, arbitrary: fc.record({ do: fc.constant('removeValue' as const), member, tank, key, at }) },
+  { weight: 3, arbitrary: fc.record({ do: fc.constant('addEntry' as const), member, tank, list, content, at }) },
+  {
+    weight: 3,
+    arbitrary: fc.record({
+      do: fc.constant('changeEntry' as const),
+      member,
+      tank,
+      entry: fc.nat(5),
+      content: fc.option(content, { nil: undefined }),
+      at,
+    }),
+  },
   { weight: 2, arbitrary: fc.record({ do: fc.constant('renameTank' as const), member, tank, name }) },
   { weight: 2, arbitrary: fc.record({ do: fc.constant('useTank' as const), member, tank }) },
   fc.record({ do: fc.constant('removeTank' as const), member, tank }),
@@ -59,8 +73,14 @@ async function outcome(work: () => unknown): Promise<unknown> {
   }
 }
 
+/** Ids that the store gave, in the order it gave them. */
+interface Made {
+  readonly ids: string[];
+  readonly entries: string[];
+}
+
 /** Does one operation to both and compares how it ended. */
-async function both(store: Store, simple: Model, ids: string[], step: Exclude<Operation, { do: 'reopen' }>) {
+async function both(store: Store, simple: Model, { ids, entries }: Made, step: Exclude<Operation, { do: 'reopen' }>) {
   const id = 'tank' in step ? (ids[step.tank] ?? 'none') : '';
   switch (step.do) {
     case 'createTank': {
@@ -81,6 +101,27 @@ async function both(store: Store, simple: Model, ids: string[], step: Exclude<Op
         await outcome(() => simple.removeValue(step.member, id, step.key, step.at)),
       );
       return;
+    case 'addEntry': {
+      const made = await outcome(() => store.addEntries(step.member, id, step.list, [step.content], step.at));
+      const entry = Array.isArray(made) ? (made[0] as string) : '';
+      const expected = await outcome(() =>
+        simple.addEntry(step.member, id, step.list, step.content, step.at, () => entry),
+      );
+      expect(entry ? 'done' : made).toEqual(expected);
+      if (entry) entries.push(entry);
+      return;
+    }
+    case 'changeEntry': {
+      const entry = entries[step.entry] ?? 'none';
+      const change = () =>
+        step.content === undefined
+          ? store.removeEntry(step.member, id, entry, step.at)
+          : store.changeEntry(step.member, id, entry, step.content, step.at);
+      expect(await outcome(change)).toEqual(
+        await outcome(() => simple.changeEntry(step.member, id, entry, step.content, step.at)),
+      );
+      return;
+    }
     case 'renameTank':
       expect(await outcome(() => store.renameTank(step.member, id, step.name))).toEqual(
         await outcome(() => simple.renameTank(step.member, id, step.name)),
@@ -115,6 +156,9 @@ async function both(store: Store, simple: Model, ids: string[], step: Exclude<Op
 async function same(store: Store, simple: Model): Promise<void> {
   for (const one of MEMBERS) {
     expect(await store.tanks(one)).toEqual(simple.tanks(one));
+    for (const { id } of simple.tanks(one))
+      for (const kind of ['purchase', 'step'] as const)
+        expect(await store.entries(one, id, kind)).toEqual(simple.entries(one, id, kind));
     const exported = await store.exportMember(one);
     expect(exported).toEqual(simple.exportMember(one));
     expect(await store.preferences(one)).toEqual(exported.preferences ?? undefined);
@@ -128,7 +172,7 @@ test('any sequence of operations leaves what a simple model says', async () => {
     fc.asyncProperty(fc.array(operation, { maxLength: 40 }), async (operations) => {
       const path = join(place, `${run++}.db`);
       const simple = model();
-      const ids: string[] = [];
+      const made: Made = { ids: [], entries: [] };
       let store = await openStore(path);
       try {
         for (const step of operations) {
@@ -136,7 +180,7 @@ test('any sequence of operations leaves what a simple model says', async () => {
             await store.close();
             store = await openStore(path);
           } else {
-            await both(store, simple, ids, step);
+            await both(store, simple, made, step);
           }
         }
         await same(store, simple);

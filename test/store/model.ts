@@ -15,6 +15,13 @@ interface ModelTank {
   current: boolean;
   readonly created_at: string;
   readonly versions: Version[];
+  readonly entries: ModelEntry[];
+}
+
+interface ModelEntry {
+  readonly id: string;
+  readonly list: string;
+  readonly versions: { readonly content: string; readonly said_at: string; replaced_at: string | null }[];
 }
 
 interface ModelMember {
@@ -66,6 +73,18 @@ export function model() {
       ]),
     );
 
+  const lists = (tank: ModelTank) =>
+    Object.fromEntries(
+      [...new Set(tank.entries.map(({ list }) => list))].map((list) => [
+        list,
+        tank.entries
+          .filter((entry) => entry.list === list)
+          .flatMap(({ id, versions }) =>
+            versions.map(({ content, ...times }) => ({ id, ...JSON.parse(content), ...times })),
+          ),
+      ]),
+    );
+
   return {
     savePreferences(member: string, preferences: Preferences) {
       known(member).preferences = preferences;
@@ -74,7 +93,7 @@ export function model() {
       free(member, name);
       const found = known(member);
       for (const tank of found.tanks) tank.current = false;
-      found.tanks.push({ id: id(), name, current: true, created_at, versions: [] });
+      found.tanks.push({ id: id(), name, current: true, created_at, versions: [], entries: [] });
     },
     useTank(member: string, id: string) {
       const chosen = own(member, id);
@@ -99,6 +118,21 @@ export function model() {
     removeValue(member: string, id: string, key: string, at: string) {
       end(own(member, id), key, at);
     },
+    addEntry(member: string, id: string, list: string, content: string, said_at: string, entry: () => string) {
+      const tank = own(member, id);
+      tank.entries.push({ id: entry(), list, versions: [{ content, said_at, replaced_at: null }] });
+    },
+    changeEntry(member: string, id: string, entry: string, content: string | undefined, at: string) {
+      const found = own(member, id).entries.find((candidate) => candidate.id === entry);
+      const newest = found?.versions.at(-1);
+      if (!found || newest?.replaced_at !== null) throw new Error('no such entry');
+      newest.replaced_at = at;
+      if (content !== undefined) found.versions.push({ content, said_at: at, replaced_at: null });
+    },
+    entries: (member: string, id: string, list: string) =>
+      own(member, id)
+        .entries.filter((entry) => entry.list === list && entry.versions.at(-1)!.replaced_at === null)
+        .map(({ id: entry, versions }) => ({ id: entry, content: versions.at(-1)!.content })),
     saveDialogue(member: string, place: string, state: string) {
       known(member).dialogues.set(place, state);
     },
@@ -108,7 +142,9 @@ export function model() {
     },
     forgetMember(member: string): number {
       const { known: met, tanks, dialogues, answers } = of(member);
-      const values = tanks.reduce((count, tank) => count + tank.versions.length, 0);
+      const rows = (tank: ModelTank) =>
+        tank.versions.length + tank.entries.reduce((count, entry) => count + entry.versions.length, 0);
+      const values = tanks.reduce((count, tank) => count + rows(tank), 0);
       members.delete(member);
       return Number(met) + tanks.length + values + dialogues.size + answers.length;
     },
@@ -131,6 +167,7 @@ export function model() {
         current: tank.current,
         created_at: tank.created_at,
         values: history(tank),
+        lists: lists(tank),
       })),
       dialogues: [...of(member).dialogues]
         .sort(([a], [b]) => byText(a, b))
