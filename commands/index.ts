@@ -5,6 +5,7 @@ import { heaterCommand } from './heater.js';
 import { helpCommand } from './help.js';
 import { lightCommand } from './light.js';
 import { mydataCommand } from './mydata.js';
+import { planCommand } from './plan.js';
 import { salinityCommand } from './salinity.js';
 import { saltCommand } from './salt.js';
 import { tankCommand } from './tank.js';
@@ -18,6 +19,7 @@ export const commands = [
   helpCommand,
   lightCommand,
   mydataCommand,
+  planCommand,
   salinityCommand,
   saltCommand,
   tankCommand,

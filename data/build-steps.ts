@@ -9,6 +9,8 @@
 export interface BuildStep {
   readonly id: string;
   readonly name: string;
+  /** How it stands in another step's line: "after the leak test". */
+  readonly short: string;
   /** What else people call it. */
   readonly words: readonly string[];
   /** Usual and longest days; where `seeded` is given it holds for live or seeded rock. */
@@ -26,6 +28,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'way_in',
     name: 'measure the way in, the floor and the place',
+    short: 'way in measured',
     words: ['measure', 'way in', 'floor', 'doorway'],
     days: [1, 2],
     after: [],
@@ -34,6 +37,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'stand',
     name: 'build and level the stand',
+    short: 'stand',
     words: ['stand', 'level the stand', 'cabinet'],
     days: [2, 5],
     after: [['way_in', 'the stand goes where the floor carries it']],
@@ -41,6 +45,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'drill',
     name: 'drill the tank and fit the bulkheads',
+    short: 'drilling',
     words: ['drill', 'drilled', 'drilling', 'holes', 'bulkheads', 'bulkhead'],
     days: [1, 2],
     after: [['way_in', 'holes are placed for where the tank will stand']],
@@ -50,6 +55,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'carry',
     name: 'carry the tank in and set it on the stand',
+    short: 'tank in place',
     words: ['carry', 'carried', 'tank in', 'tank on the stand', 'move the tank', 'moved the tank'],
     days: [1, 1],
     after: [
@@ -61,6 +67,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'dry_fit',
     name: 'dry-fit the rock',
+    short: 'dry fit',
     words: ['dry fit', 'dry-fit', 'aquascape', 'rock layout', 'stack the rock', 'stacked the rock'],
     days: [2, 7],
     after: [['way_in', 'the rock is laid out on the tank’s footprint']],
@@ -68,6 +75,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'glue',
     name: 'glue the rock',
+    short: 'gluing',
     words: ['glue the rock', 'glued the rock', 'glue rock', 'glue', 'glued', 'mortar', 'cement the rock'],
     days: [1, 3],
     after: [['dry_fit', 'what is glued stays as it is']],
@@ -76,6 +84,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'glue_cure',
     name: 'rock glue cures',
+    short: 'glue cured',
     words: ['glue cure', 'glue cured', 'rock cures', 'curing'],
     days: [1, 3],
     waits: true,
@@ -84,6 +93,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'plumb',
     name: 'dry-fit the pipes, then cement them',
+    short: 'plumbing',
     words: ['plumb', 'plumbing', 'plumbed', 'pipes', 'pipe', 'return line', 'drains'],
     days: [2, 5],
     after: [['carry', 'pipes are cut to where the tank stands']],
@@ -92,6 +102,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'cement_cure',
     name: 'pipe cement and seals cure',
+    short: 'pipe cement cured',
     words: ['cement cure', 'pipe cure', 'silicone cure', 'cement cured', 'pipes cured'],
     days: [1, 3],
     waits: true,
@@ -100,6 +111,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'electrics',
     name: 'sockets, residual-current protection and drip loops',
+    short: 'electrics',
     words: ['electrics', 'electrical', 'sockets', 'outlets', 'gfci', 'rcd', 'drip loops', 'wiring'],
     days: [1, 3],
     after: [['carry', 'sockets sit beside and above the water, never under it']],
@@ -108,6 +120,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'make_water',
     name: 'make the reverse-osmosis water',
+    short: 'water made',
     words: ['make water', 'ro water', 'made the water', 'rodi', 'reverse osmosis'],
     days: [3, 7],
     after: [['way_in', 'it needs a place where a flood would be noticed']],
@@ -115,6 +128,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'leak_test',
     name: 'leak test with plain water, pulling the plug',
+    short: 'leak test',
     words: ['leak test', 'leak-test', 'wet test', 'water test', 'test fill'],
     days: [3, 7],
     after: [
@@ -127,6 +141,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'rinse',
     name: 'drain the test water, rinse rock and sand',
+    short: 'rinsing',
     words: ['rinse', 'rinsed', 'drain the test water'],
     days: [1, 2],
     after: [
@@ -137,6 +152,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'rock_in',
     name: 'rock on the bottom, then sand around it',
+    short: 'rock and sand in',
     words: ['rock in', 'place the rock', 'placed the rock', 'sand in', 'added the sand', 'add the sand', 'aquascaped'],
     days: [1, 2],
     after: [['rinse', 'rock stands on the bottom, not on sand that burrowers move']],
@@ -144,6 +160,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'mix',
     name: 'fill, mix the salt, run until clear',
+    short: 'salt mixed',
     words: ['fill', 'filled', 'mix', 'mixed', 'mix the salt', 'salt', 'saltwater'],
     days: [2, 3],
     after: [
@@ -154,6 +171,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'heat',
     name: 'heat to target, set the top-off, check salinity twice',
+    short: 'heated',
     words: ['heat', 'heated', 'heaters on', 'up to temperature', 'top-off', 'ato'],
     days: [1, 2],
     after: [['mix', 'a heater in air cracks']],
@@ -161,6 +179,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'cycle',
     name: 'cycle, lights off',
+    short: 'cycle',
     words: ['cycle', 'cycled', 'cycling'],
     days: [45, 60],
     seeded: [20, 30],
@@ -170,6 +189,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'proof',
     name: 'proof dose gone within a day, twice',
+    short: 'proof dose',
     words: ['proof dose', 'proof', 'proved', 'ready test'],
     days: [2, 4],
     after: [['cycle', 'ready is what the log shows, not the calendar']],
@@ -177,6 +197,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'lid',
     name: 'fit the lid or net',
+    short: 'lid',
     words: ['lid', 'net', 'cover', 'hood'],
     days: [1, 3],
     after: [['carry', 'it is made to the tank as it stands']],
@@ -184,6 +205,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'lights',
     name: 'lights on, low and short at first',
+    short: 'lights',
     words: ['lights on', 'lights', 'light'],
     days: [1, 1],
     after: [['proof', 'light before animals grows algae']],
@@ -191,6 +213,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'water_change',
     name: 'large water change with matched water',
+    short: 'water change',
     words: ['water change', 'changed the water', 'big water change'],
     days: [1, 2],
     after: [['proof', 'it takes the nitrate of the cycle out']],
@@ -198,6 +221,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'first_animals',
     name: 'first hardy animals, after quarantine',
+    short: 'first animals',
     words: ['first animals', 'first fish', 'add fish', 'animals', 'fish', 'stock', 'clownfish', 'clean up crew'],
     days: [14, 21],
     after: [
@@ -209,6 +233,7 @@ export const buildSteps: readonly BuildStep[] = [
   {
     id: 'more_animals',
     name: 'next animals, a few every two weeks',
+    short: 'next animals',
     words: ['more fish', 'next fish', 'next animals', 'corals', 'coral', 'more animals'],
     days: [14, 28],
     after: [['first_animals', 'two weeks with ammonia and nitrite at zero']],

@@ -1,3 +1,4 @@
+import { buildSteps } from '../../data/build-steps.js';
 import { quantityTable } from '../../data/quantities.js';
 import type { Input } from '../core/calculation.js';
 import { profileFields } from '../core/profile.js';
@@ -120,6 +121,7 @@ async function suggestionsFor(
     const tanks = await parts.store.tanks(speaker.id);
     return tanks.sort((a, b) => Number(b.current) - Number(a.current)).map(({ name }) => name);
   }
+  if (suggest === 'step') return buildSteps.map(({ name }) => name);
   if (suggest === 'field') return [...profileFields.values()].map(({ input: field }) => field.name);
   return suggest === 'topic' ? parts.commands.map(({ name }) => name) : [];
 }

@@ -1,5 +1,6 @@
 import type { Reply } from '../core/reply.js';
 import { NAMED, topicsOf } from '../language/topic.js';
+import { buildTalk } from './build-talk.js';
 import { calculationList, calculationNamed } from './catalogue.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
 import { ASKS, CORRECTS, isChange, isNewQuestion, STATES } from './manner.js';
@@ -53,6 +54,11 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   if (intent) {
     why.push(`the message is a short request: ${intent}`);
     return onIntent(turn, intent);
+  }
+  const build = await buildTalk(turn, heard.text.trim(), heard.original);
+  if (build) {
+    why.push('it speaks of the steps or the shopping list of the build');
+    return build;
   }
   await learnUnits(turn, heard.said);
   const topics = topicsOf(heard.words, heard.mentions, calculationList, open);

@@ -26,12 +26,13 @@ const dated = (of: Build, id: string) => schedule(of).find(({ step }) => step.id
 describe('a chain worked by hand', () => {
   // a takes 2 days, b and c wait for a and take 1 and 4, d waits for both: the longer way decides.
   const chain = [
-    { id: 'a', name: 'a', words: [], days: [2, 3], after: [] },
-    { id: 'b', name: 'b', words: [], days: [1, 1], after: [['a', 'b needs a']] },
-    { id: 'c', name: 'c', words: [], days: [4, 6], after: [['a', 'c needs a']], waits: true },
+    { id: 'a', name: 'a', short: 'x', words: [], days: [2, 3], after: [] },
+    { id: 'b', name: 'b', short: 'x', words: [], days: [1, 1], after: [['a', 'b needs a']] },
+    { id: 'c', name: 'c', short: 'x', words: [], days: [4, 6], after: [['a', 'c needs a']], waits: true },
     {
       id: 'd',
       name: 'd',
+      short: 'x',
       words: [],
       days: [1, 2],
       after: [
@@ -101,8 +102,8 @@ describe('a chain worked by hand', () => {
   });
   test('steps that wait for each other are an error', () => {
     const circle = [
-      { id: 'a', name: 'a', words: [], days: [1, 1] as const, after: [['b', ''] as const] },
-      { id: 'b', name: 'b', words: [], days: [1, 1] as const, after: [['a', ''] as const] },
+      { id: 'a', name: 'a', short: 'x', words: [], days: [1, 1] as const, after: [['b', ''] as const] },
+      { id: 'b', name: 'b', short: 'x', words: [], days: [1, 1] as const, after: [['a', ''] as const] },
     ];
     expect(() => inOrder(circle)).toThrow(/a, b/);
   });

@@ -1,0 +1,91 @@
+import type { Reply } from '../core/reply.js';
+import { planOf, stepNamed } from './build-plan.js';
+import { isListed, purchaseIn } from './purchases.js';
+import type { Turn } from './turn.js';
+
+const LIST = '(?:my |the |our )?(?:shopping|buying|parts|build)?[ -]?list';
+
+/** "Add … to my shopping list": what stands between. */
+const ADDS: readonly RegExp[] = [
+  new RegExp(
+    `^(?:please |can you |could you )?(?:add|put|write|note)(?: down)?\\s+(.+?)\\s+(?:to|on|onto|in)\\s+${LIST}[.!?]*$`,
+  ),
+  new RegExp(`^(?:please )?(?:add|put) (?:to|on) ${LIST}:?\\s+(.+)$`),
+  /^shopping list:\s+(.+)$/,
+];
+const DROPS = new RegExp(
+  `^(?:please )?(?:remove|drop|delete|take|cross)\\s+(.+?)\\s+(?:from|off|out of)\\s+${LIST}[.!]*$`,
+);
+const SHOWS_LIST =
+  /^(?:show (?:me )?|see |what'?s on |what is on )?(?:my |the )?(?:shopping|buying|parts) list[?.!]*$|^what (?:do i|have i|do we) (?:still )?(?:need to|have to|got to|to) buy\??$|^(?:how much|what) (?:have i|did i|have we) (?:spent|spend)(?: so far| already| on (?:it|the build|this))?\??$|^what'?s left to buy\??$/;
+const BOUGHT =
+  /^(?:i(?:'ve| have)?|we(?:'ve| have)?)? ?(?:just |finally )?(?:bought|ordered|paid for|got)\s+(.+?)[.!]*$/;
+
+const STARTS =
+  /^(?:please |can you |let'?s |i want to |i'?d like to )?(?:start|begin|plan|schedule|lay out|set up|make)\b.{0,12}\b(?:my |the |a |our )?(?:build|schedule|timeline|build plan|build schedule)\b(?!.*\blight)(.*)$/;
+const SHOWS_STEPS =
+  /^(?:show (?:me )?|see |what'?s |what is )?(?:my |the )?(?:build )?(?:schedule|timeline|steps|build plan|build order)(?: of (?:my|the) build)?[?.!]*$|^what(?:'s| is| do i do| should i do| comes| do we do) next(?: (?:on|in|for|with) (?:my |the )?(?:build|tank|plan|schedule))?\??$/;
+const WHEN = /^when (?:can|do|should|could|will|may|is|are) (?:i |we |my |the |it )*(.+?)\??$/;
+const DONE =
+  /^(?:(?:i|we)(?:'ve| have)? (?:just |finally |already )*(?:finished |done |completed |did |got done )?(?:with )?(.+)|(?:the |my )?(.+?) (?:is|are|was|has been|'s) (?:now )?(?:done|finished|complete|completed|over|cured|in place)\b(.*)|(?:done|finished)(?: with)?:? (.+))$/;
+const DID =
+  /\b(?:finished|done|completed|did|glued|drilled|plumbed|carried|moved|stacked|rinsed|filled|mixed|heated|tested|placed|added|cured|cycled|leak[- ]tested|built|levelled|leveled|measured|fitted|dry[- ]fitted)\b/;
+const NOT_DONE = /^(?:the |my )?(.+?) (?:is|are) ?(?:not|n'?t) (?:done|finished|over)(?: (?:yet|after all))?[.!]*$/;
+const MOVES =
+  /^(?:please |can you )?(?:move|push|postpone|delay|shift|put off|bring forward|reschedule)\s+(?:the |my )?(.+?)\s+(?:to|until|till|on|for)\s+(.+?)[.!]*$/;
+const SKIPS = /^(?:skip|leave out|i (?:do not|don'?t|wo n'?t|won'?t) (?:need to )?)\s*(?:the |do |any )?(.+?)[.!]*$/;
+
+/** The step of the member's build that a text names; nothing while no build is laid out. */
+async function stepOf(turn: Turn, text: string | undefined): Promise<string | undefined> {
+  const plan = text ? await planOf(turn) : undefined;
+  return plan && stepNamed(text!, plan.build.steps)?.name;
+}
+
+/** What a message says about the build as a whole, as a command; undefined when it speaks of something else. */
+export async function buildTalk(turn: Turn, text: string, original: string): Promise<Reply[] | undefined> {
+  const command = (await shoppingCommand(turn, text, original)) ?? (await stepsCommand(turn, text));
+  return command === undefined ? undefined : turn.command(command);
+}
+
+/** The same stretch as it was written, capitals and all. */
+const asWritten = (original: string, part: string): string => {
+  const at = original.toLowerCase().indexOf(part.toLowerCase());
+  return at < 0 ? part : original.slice(at, at + part.length);
+};
+
+async function shoppingCommand(turn: Turn, text: string, original: string): Promise<string | undefined> {
+  const added = ADDS.map((pattern) => text.match(pattern)?.[1]).find((item) => item !== undefined);
+  if (added) return `/plan buy item:${asWritten(original, added)}`;
+  const dropped = text.match(DROPS)?.[1];
+  if (dropped) return `/plan drop item:${dropped}`;
+  if (SHOWS_LIST.test(text)) return '/plan shopping';
+  const got = text.match(BOUGHT)?.[1];
+  const item = got === undefined ? undefined : purchaseIn(got)?.item;
+  return got && item && (await isListed(turn, item)) ? `/plan bought item:${got}` : undefined;
+}
+
+async function stepsCommand(turn: Turn, text: string): Promise<string | undefined> {
+  const start = text.match(STARTS);
+  if (start) {
+    const rest = start[1]!.replace(/^(?:\s|,|on|from|starting|beginning|with|live rock|dry rock)+/g, '').trim();
+    const rock = /\b(?:live|seeded)\b/.test(text) ? 'live' : 'dry';
+    return `/plan start date:${rest === '' ? 'today' : rest} rock:${rock}`;
+  }
+  if (SHOWS_STEPS.test(text)) return '/plan steps';
+  const open = await stepOf(turn, text.match(NOT_DONE)?.[1]);
+  if (open) return `/plan reopen step:${open}`;
+  const moved = text.match(MOVES);
+  const moving = await stepOf(turn, moved?.[1]);
+  if (moving) return `/plan move step:${moving} date:${moved![2]}`;
+  const skipped = await stepOf(turn, text.match(SKIPS)?.[1]);
+  if (skipped) return `/plan skip step:${skipped}`;
+  const when = await stepOf(turn, text.match(WHEN)?.[1]);
+  if (when) return `/plan steps step:${when}`;
+  const done = DONE.test(text) && DID.test(text) && !text.includes('?') ? await stepOf(turn, text) : undefined;
+  return done ? `/plan done step:${done} date:${dayWords(text)}` : undefined;
+}
+
+const DAY =
+  /\b(?:today|yesterday|(?:last |on )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|\d+ days? ago|\d{4}-\d{2}-\d{2}|(?:on )?(?:the )?\d{1,2}(?:st|nd|rd|th)?(?: of)? (?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\w*|(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\w* \d{1,2})\b/;
+
+const dayWords = (text: string): string => text.match(DAY)?.[0] ?? 'today';
