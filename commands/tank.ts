@@ -2,6 +2,7 @@ import type { Command } from '../src/conversation/command.js';
 import type { Tank } from '../src/conversation/ports.js';
 import { makeReply, notice, saying } from '../src/conversation/replies.js';
 import { keep, shownStored } from '../src/conversation/statement.js';
+import { tankAnswers } from '../src/conversation/tank-answers.js';
 import { currentTank, hintsFor, now, preferencesFor, type Turn } from '../src/conversation/turn.js';
 import { profileFields } from '../src/core/profile.js';
 import { readValue } from '../src/language/read-value.js';
@@ -224,9 +225,27 @@ function page(turn: Turn, tank: Tank) {
     turn.speaker,
     kept.length === 0 ? `Nothing is kept for “${tank.name}” yet.` : `“${tank.name}”: ${kept.length} numbers kept.`,
     {
-      body: lines.join('\n'),
+      body: [...lines, ...answersLines(tank)].join('\n'),
       private: true,
       actions: [saying('How much water?', 'how much water does it hold')],
     },
   );
+}
+
+const MOST_READY = 8;
+const MOST_MISSING = 5;
+const MOST_OPENED = 3;
+
+/** What the page is enough for, and which number more is worth finding out. */
+function answersLines({ values }: Tank): string[] {
+  const { ready, missing } = tankAnswers(values);
+  const titles = (calculations: readonly { title: string }[], most: number) => {
+    const named = calculations.slice(0, most).map(({ title }) => title.toLowerCase());
+    return [...named, ...(calculations.length > most ? [`${calculations.length - most} more`] : [])].join('; ');
+  };
+  return [
+    ...(ready.length > 0 ? ['', `Enough for: ${titles(ready, MOST_READY)}.`] : []),
+    ...(missing.length > 0 ? ['', 'One number away:'] : []),
+    ...missing.slice(0, MOST_MISSING).map(({ name, opens }) => `- ${name}, for: ${titles(opens, MOST_OPENED)}`),
+  ];
 }

@@ -9,6 +9,7 @@ import type { Preferences } from '../core/show-value.js';
 import { calculationList } from './catalogue.js';
 import type { StoredValue, Tank } from './ports.js';
 import { makeReply, notice, saying } from './replies.js';
+import { changedAnswers, tankAnswers } from './tank-answers.js';
 import { tankFor } from './tank-names.js';
 import { fromStored, inputsOfTank, toStored } from './tank-values.js';
 import { now, preferencesFor, type Turn } from './turn.js';
@@ -102,15 +103,17 @@ export async function keep(
       body: [...others, 'Nothing was changed.'].join('\n'),
     });
   }
+  const after = {
+    ...tank.values,
+    ...Object.fromEntries(Object.entries(good).map(([key, value]) => [key, toStored(value)])),
+  };
   const headline = `${created ? 'Started' : 'Kept for'} your ${created ? 'tank ' : ''}“${tank.name}”: ${lines.join('; ')}.`;
   const body = [
     ...guessLine(guessed, good, preferences),
     ...Object.keys(good).flatMap((key) => profileFields.get(key as never)?.input.onKeeping ?? []),
     ...problems.map(({ text }) => `Not kept: ${text}`),
-    nextStep({
-      ...tank.values,
-      ...Object.fromEntries(Object.entries(good).map(([key, value]) => [key, toStored(value)])),
-    }),
+    ...changes(tank.values, after, preferences),
+    nextStep(after),
   ];
   return notice(turn.speaker, headline, {
     body: body.join('\n'),
@@ -145,39 +148,38 @@ function guessLine(guessed: readonly string[], good: Given, preferences: Prefere
 
 /** What the tank's numbers are already enough for, and what is missing for the next answer. */
 function nextStep(values: Readonly<Record<string, StoredValue>>): string {
-  const tank: Tank = { id: '', member: '', name: '', current: true, values };
-  const states = calculationList.flatMap((calculation) => {
-    const given = givenFor(calculation, tank, {});
-    return Object.keys(given).length === 0
-      ? []
-      : [{ calculation, outcome: run(calculation, given, { spread: false }) }];
-  });
-  const ready = states.filter(
-    ({ calculation, outcome }) =>
-      outcome.kind === 'answer' && outcome.inputs.some(({ from }) => from === 'profile') && calculation.cues.length > 0,
-  );
-  const nearly = states
-    .flatMap(({ calculation, outcome }) =>
-      calculation.general &&
-      outcome.kind === 'question' &&
-      outcome.asks.length === 1 &&
-      outcome.inputs.some(({ from }) => from === 'profile')
-        ? [{ calculation, ask: outcome.asks[0]! }]
-        : [],
-    )
-    .slice(0, 1);
+  const { ready, missing } = tankAnswers(values);
   const can =
     ready.length > 0
       ? `That is enough for: ${ready
           .slice(0, 3)
-          .map(({ calculation }) => calculation.title.toLowerCase())
+          .map(({ title }) => title.toLowerCase())
           .join('; ')}.`
       : 'Tell me more whenever you like; I add it to the same tank.';
-  const more = nearly.map(
-    ({ calculation, ask }) =>
-      `With the ${calculation.inputs[ask]!.name} I can also do: ${calculation.title.toLowerCase()}.`,
-  );
-  return [can, ...more].join(' ');
+  const next = missing.find(({ opens }) => opens.some(({ general }) => general));
+  const opened = next?.opens.find(({ general }) => general);
+  const more = next && opened ? `With the ${next.name} I can also do: ${opened.title.toLowerCase()}.` : '';
+  return `${can} ${more}`.trim();
+}
+
+/** Answers that are listed after a number was changed. */
+const MOST_CHANGED = 4;
+
+/** What another value of a number that was kept before changes. */
+function changes(
+  before: Readonly<Record<string, StoredValue>>,
+  after: Readonly<Record<string, StoredValue>>,
+  preferences: Preferences,
+): string[] {
+  const replaced = Object.keys(after).some((key) => before[key] && before[key] !== after[key]);
+  const changed = replaced ? changedAnswers(before, after, preferences) : [];
+  if (changed.length === 0) return [];
+  const left = changed.length - MOST_CHANGED;
+  return [
+    'That changes:',
+    ...changed.slice(0, MOST_CHANGED).map((text) => `- ${text}`),
+    ...(left > 0 ? [`… and ${left} more ${left === 1 ? 'answer' : 'answers'}.`] : []),
+  ];
 }
 
 /** Takes back what the last statement said: the values before it stand again. */

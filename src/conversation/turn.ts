@@ -2,15 +2,14 @@ import type { Calculation, ProfileKey } from '../core/calculation.js';
 import type { Given, GivenValue } from '../core/outcome.js';
 import { systemOf, type UnitRow } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
-import { run } from '../core/run.js';
 import { METRIC, type Preferences, preferencesFrom } from '../core/show-value.js';
 import type { KeepFile } from '../keep-file.js';
 import type { UnitHints } from '../language/readings.js';
-import { calculationList } from './catalogue.js';
 import type { Command } from './command.js';
 import { type Dialogue, dialogueFrom } from './dialogue.js';
+import { workedOut } from './feeders.js';
 import type { Clock, Speaker, Store, Tank } from './ports.js';
-import { fromStored, inputsOfTank } from './tank-values.js';
+import { fromStored } from './tank-values.js';
 import type { Understood } from './understand.js';
 
 /** What the conversation is built from. */
@@ -131,30 +130,5 @@ function saidOfTank(turn: Turn, key: ProfileKey): GivenValue | undefined {
 }
 
 /** The same, or worked out from the page. */
-const ofTank = (turn: Turn, key: ProfileKey): GivenValue | undefined => saidOfTank(turn, key) ?? workedOut(turn, key);
-
-interface Feeder {
-  readonly calculation: Calculation;
-  /** The result that feeds. */
-  readonly id: string;
-}
-
-/** Results that stand in for a number of the tank; the whole system before the display alone. */
-const feeders = new Map<ProfileKey, Feeder[]>();
-for (const calculation of calculationList)
-  for (const [id, result] of Object.entries(calculation.results))
-    if (result.kind === 'quantity' && result.feeds)
-      feeders.set(result.feeds, [...(feeders.get(result.feeds) ?? []), { calculation, id }]);
-const asksFor = ({ calculation }: Feeder): number => Object.keys(calculation.inputs).length;
-for (const found of feeders.values()) found.sort((a, b) => asksFor(b) - asksFor(a));
-
-function workedOut(turn: Turn, key: ProfileKey): GivenValue | undefined {
-  for (const { calculation, id } of feeders.get(key) ?? []) {
-    const given = inputsOfTank(calculation, (own) => (feeders.has(own) ? undefined : saidOfTank(turn, own)));
-    const outcome = run(calculation, given, { spread: false });
-    const worked = outcome.kind === 'answer' ? outcome.results.find((result) => result.id === id) : undefined;
-    if (typeof worked?.value === 'number')
-      return { si: worked.value, from: 'profile', via: calculation.title.toLowerCase() };
-  }
-  return undefined;
-}
+const ofTank = (turn: Turn, key: ProfileKey): GivenValue | undefined =>
+  saidOfTank(turn, key) ?? workedOut(key, (own) => saidOfTank(turn, own));

@@ -203,3 +203,24 @@ describe('whole conversations', () => {
     expect((await talk.says('show my tank', { id: 'ada' })).headline).toContain('No tank is kept');
   });
 });
+
+describe('a tank’s page says what it is enough for', () => {
+  test('ready answers, and the numbers that are the last one missing, without other shapes of tank', async () => {
+    await talk.says("it's 150x60x55 cm, 12 mm glass, water 4 cm below the rim");
+    await talk.says('room 19 C, tank 25.5 C, two 150 W heaters');
+    const { body } = await talk.says('show my tank');
+    expect(body).toMatch(/Enough for: .*heater power for a room/);
+    expect(body).toMatch(/One number away:\n- salinity, for: .*salt for a batch/);
+    expect(body).not.toMatch(/round tank|hexagonal/);
+  });
+
+  test('another value of a number says which verdict and which results it changes', async () => {
+    await talk.says("it's 150x60x55 cm, 12 mm glass, water 4 cm below the rim");
+    await talk.says('room 19 C, tank 25.5 C, two 200 W heaters');
+    const { body } = await talk.says('the room gets down to 12 C');
+    expect(body).toMatch(/That changes:\n- 2 × 200 W do not hold 25\.5 °C with the room at 12 °C/);
+    expect(body).toMatch(/- Water that evaporates: water that evaporates [\d.]+ L a day → [\d.]+ L a day\./);
+    const again = await talk.says('the room gets down to 12 C');
+    expect(again.body).not.toContain('That changes');
+  });
+});

@@ -66,7 +66,7 @@ export const volumeBowFront = calculation({
   results: {
     radius: result('R', 'length', 'radius of the front'),
     plan_area: result('A', 'area', 'plan area, outside'),
-    water_volume: result('V', 'volume', 'water to the line', { figures: 4 }),
+    water_volume: result('V', 'volume', 'water to the line', { figures: 4, feeds: 'water.volume' }),
   },
   headline: [{ text: 'It holds {water_volume:both} of water.' }],
   cautions: [readAsInsideSizes, filledToTheRim, solidsTakeTheirShare, fullTankIsHeavy],

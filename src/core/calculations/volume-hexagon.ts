@@ -33,7 +33,7 @@ export const volumeHexagon = calculation({
   results: {
     side: result('side', 'length', 'one side, outside'),
     plan_area_outside: result('A', 'area', 'plan area, outside'),
-    water_volume: result('V', 'volume', 'water to the line', { figures: 4 }),
+    water_volume: result('V', 'volume', 'water to the line', { figures: 4, feeds: 'water.volume' }),
   },
   headline: [{ text: 'It holds {water_volume:both} of water.' }],
   cautions: [readAsInsideSizes, filledToTheRim, solidsTakeTheirShare, fullTankIsHeavy],

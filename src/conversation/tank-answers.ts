@@ -1,0 +1,107 @@
+import { answerIn } from '../core/answer.js';
+import type { Calculation, ProfileKey } from '../core/calculation.js';
+import type { GivenValue, Outcome } from '../core/outcome.js';
+import { run } from '../core/run.js';
+import { type Preferences, show } from '../core/show-value.js';
+import { calculationList } from './catalogue.js';
+import { workedOut } from './feeders.js';
+import type { StoredValue } from './ports.js';
+import { fromStored, inputsOfTank } from './tank-values.js';
+
+type Values = Readonly<Record<string, StoredValue>>;
+
+type Answered = Outcome & { kind: 'answer' };
+
+interface Standing {
+  readonly calculation: Calculation;
+  readonly outcome: Outcome;
+}
+
+/** What a tank's page alone makes of every calculation that it has a number for. */
+function standings(values: Values): Standing[] {
+  const said = (key: ProfileKey): GivenValue | undefined => values[key] && fromStored(values[key]);
+  const fed = new Map<ProfileKey, GivenValue | undefined>();
+  const valueAt = (key: ProfileKey): GivenValue | undefined => {
+    const own = said(key);
+    if (own) return own;
+    if (!fed.has(key)) fed.set(key, workedOut(key, said));
+    return fed.get(key);
+  };
+  return calculationList.flatMap((calculation) => {
+    const given = inputsOfTank(calculation, valueAt);
+    if (Object.keys(given).length === 0) return [];
+    const outcome = run(calculation, given, { spread: false });
+    const own = 'inputs' in outcome && outcome.inputs.some(({ from }) => from === 'profile');
+    return own ? [{ calculation, outcome }] : [];
+  });
+}
+
+export interface TankAnswers {
+  /** Calculations that need nothing more. */
+  readonly ready: readonly Calculation[];
+  /** Numbers that are the last one missing, and for what; the one that opens most first. */
+  readonly missing: readonly { readonly name: string; readonly opens: readonly Calculation[] }[];
+}
+
+/** The numbers of a tank that a calculation's results stand in for. */
+const fedBy = ({ results }: Calculation): ProfileKey[] =>
+  Object.values(results).flatMap((result) => (result.kind === 'quantity' && result.feeds ? [result.feeds] : []));
+
+/** What a tank's page is enough for, and which one number more would be enough for what. */
+export function tankAnswers(values: Values): TankAnswers {
+  const all = standings(values);
+  const ready = all.filter(({ outcome }) => outcome.kind === 'answer').map(({ calculation }) => calculation);
+  const known = new Set(ready.flatMap(fedBy));
+  // A round tank's diameter opens nothing where the size of a rectangular one is known.
+  const useful = (calculation: Calculation) => fedBy(calculation).every((key) => !known.has(key));
+  const opens = new Map<string, Calculation[]>();
+  for (const { calculation, outcome } of all) {
+    if (outcome.kind !== 'question' || outcome.asks.length !== 1 || !useful(calculation)) continue;
+    const { name, profile } = calculation.inputs[outcome.asks[0]!]!;
+    if (profile) opens.set(name, [...(opens.get(name) ?? []), calculation]);
+  }
+  return {
+    ready,
+    missing: [...opens]
+      .map(([name, calculations]) => ({ name, opens: calculations }))
+      .sort((a, b) => b.opens.length - a.opens.length),
+  };
+}
+
+/** A verdict or a main result that another number of the tank changed, in a sentence each; verdicts first. */
+export function changedAnswers(before: Values, after: Values, preferences: Preferences): string[] {
+  const old = new Map(standings(before).map((standing) => [standing.calculation.id, standing.outcome]));
+  const changed = standings(after).flatMap(({ calculation, outcome }) => {
+    const was = old.get(calculation.id);
+    if (outcome.kind !== 'answer' || was?.kind !== 'answer') return [];
+    if (verdictOf(was) !== verdictOf(outcome))
+      return [{ flipped: true, text: answerIn(outcome, preferences).headline }];
+    const main = mainChange(was, outcome, preferences);
+    return main ? [{ flipped: false, text: `${calculation.title}: ${main}.` }] : [];
+  });
+  return [...changed.filter(({ flipped }) => flipped), ...changed.filter(({ flipped }) => !flipped)].map(
+    ({ text }) => text,
+  );
+}
+
+/** A result moves when it moves by more than a hundredth: less is beyond what these numbers are worth. */
+const NOTICED = 0.01;
+
+/** The first result that moved, as it was and as it is. */
+function mainChange(was: Answered, now: Answered, preferences: Preferences): string | undefined {
+  for (const { id, result, value } of now.results) {
+    const before = was.results.find((entry) => entry.id === id)?.value;
+    if (result.kind !== 'quantity' || typeof value !== 'number' || typeof before !== 'number') continue;
+    if (Math.abs(value - before) <= NOTICED * Math.abs(before)) continue;
+    const [from, to] = [before, value].map((si) => show(si, result, preferences));
+    return `${result.name} ${from} → ${to}`;
+  }
+  return undefined;
+}
+
+/** Which of its verdicts and warnings an answer speaks, whatever its numbers. */
+const verdictOf = (outcome: Answered): string =>
+  [
+    ...outcome.results.flatMap(({ value }) => (typeof value === 'boolean' || typeof value === 'string' ? [value] : [])),
+    ...outcome.cautions.filter(({ level }) => level === 'stop').map(({ text }) => text),
+  ].join();
