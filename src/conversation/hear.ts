@@ -1,9 +1,10 @@
 import type { Reply } from '../core/reply.js';
+import { wordsOf } from '../language/cues.js';
 import { NAMED, topicsOf } from '../language/topic.js';
 import { buildTalk } from './build-talk.js';
 import { calculationList, calculationNamed } from './catalogue.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
-import { ASKS, CORRECTS, isChange, isNewQuestion, STATES } from './manner.js';
+import { ASKS, CARRIES, CORRECTS, isChange, isNewQuestion, STATES } from './manner.js';
 import { makeReply, notice } from './replies.js';
 import { onIntent } from './short-requests.js';
 import { answerAsked, change, question, settleDoubts, state } from './topics.js';
@@ -74,6 +75,12 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     why.push(`it answers the question about ${turn.dialogue.asked}`);
     const answered = await answerAsked(turn, open, turn.dialogue.asked, heard);
     if (answered) return answered;
+  }
+  const target = turn.dialogue.answer === undefined ? undefined : heard.text.match(CARRIES)?.[1];
+  const into = target === undefined ? [] : topicsOf(wordsOf(target), heard.mentions, calculationList);
+  if (into[0] && into[0].calculation !== open) {
+    why.push('it puts the last answer into another question');
+    return question(turn, heard, into);
   }
   if (open && isChange(heard, topics, open, turn)) {
     why.push('it changes a number of the last question');

@@ -20,6 +20,9 @@ export const CHANGES =
   /^(?:and |but |or |ok,? |so )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|no,?\s|nope,?\s|no wait|wait|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try )/;
 /** "No, …": the last number was wrong. */
 export const CORRECTS = /^(?:no|nope|no wait|actually|sorry|i meant|i mean|oops|correction|wait)\b/;
+/** "Use that flow for the drain": the last answer feeds another question, the drain's. */
+export const CARRIES =
+  /^(?:and |now |ok,? |so |then |please )*(?:use|with|take|put|plug) (?:that|this|it|the same)\b.*?\b(?:for|in|into|to|on|against)\b(.*)/;
 /** It asks something. */
 export const ASKS =
   /\?|\b(?:how|what|whats|what's|which|when|why|where|should|calculate|work out|enough|do i|can i|will (?:it|my|the|this))\b|^(?:is|are|does|do|can|could|will|would|find|figure)\b/;

@@ -1,4 +1,4 @@
-import { answerIn } from '../core/answer.js';
+import { answerIn, mainFirst } from '../core/answer.js';
 import type { Calculation, ProfileKey } from '../core/calculation.js';
 import type { GivenValue, Outcome } from '../core/outcome.js';
 import { run } from '../core/run.js';
@@ -87,9 +87,9 @@ export function changedAnswers(before: Values, after: Values, preferences: Prefe
 /** A result moves when it moves by more than a hundredth: less is beyond what these numbers are worth. */
 const NOTICED = 0.01;
 
-/** The first result that moved, as it was and as it is. */
+/** The first result that moved, as it was and as it is; what the bottom line speaks of comes first. */
 function mainChange(was: Answered, now: Answered, preferences: Preferences): string | undefined {
-  for (const { id, result, value } of now.results) {
+  for (const { id, result, value } of mainFirst(now)) {
     const before = was.results.find((entry) => entry.id === id)?.value;
     if (result.kind !== 'quantity' || typeof value !== 'number' || typeof before !== 'number') continue;
     if (Math.abs(value - before) <= NOTICED * Math.abs(before)) continue;

@@ -1,4 +1,4 @@
-import { questionFor } from '../core/answer.js';
+import { mainFirst, questionFor } from '../core/answer.js';
 import type { Calculation } from '../core/calculation.js';
 import type { Given } from '../core/outcome.js';
 import { profileInputs } from '../core/profile.js';
@@ -160,6 +160,32 @@ export async function state(
 }
 
 const POINTS_BACK = /\b(?:that|it|this|those)\b/;
+/** "That flow", "this weight": the result that is meant, by what people call its quantity. */
+const NAMES_RESULT =
+  /\b(?:that|this|the same) (flow|volume|amount|salinity|power|wattage|watts|weight|mass|temperature|level|height|head|evaporation|rate|current|pressure)\b/;
+const QUANTITIES_CALLED: Readonly<Record<string, readonly string[]>> = {
+  flow: ['flow', 'water a day'],
+  volume: ['volume'],
+  amount: ['volume', 'mass'],
+  salinity: ['salinity', 'specific gravity', 'conductivity', 'density'],
+  power: ['power'],
+  wattage: ['power'],
+  watts: ['power'],
+  weight: ['mass'],
+  mass: ['mass'],
+  temperature: ['temperature'],
+  level: ['length'],
+  height: ['length'],
+  head: ['length'],
+  evaporation: ['water a day', 'flow'],
+  rate: ['flow', 'water a day', 'dissolved rate', 'alkalinity rate'],
+  current: ['current'],
+  pressure: ['pressure'],
+};
+/** Quantities of one dimension: litres an hour are litres a day. */
+const SAME_KIND: readonly (readonly string[])[] = [['flow', 'water a day']];
+const alike = (a: string, b: string): boolean =>
+  a === b || SAME_KIND.some((kinds) => kinds.includes(a) && kinds.includes(b));
 /** Results that a next question may be about; a temperature or a length could be any. */
 const CARRIED: readonly string[] = [
   'salinity',
@@ -175,22 +201,31 @@ const CARRIED: readonly string[] = [
 ];
 
 /** "What sg is that": the result of the last answer where the new question lacks one of its kind. */
-async function fromLastAnswer(turn: Turn, calculation: Calculation, given: Given): Promise<Given> {
+async function fromLastAnswer(turn: Turn, calculation: Calculation, given: Given, text: string): Promise<Given> {
+  const named = QUANTITIES_CALLED[text.match(NAMES_RESULT)?.[1] ?? ''];
   const last = await recalled(turn, turn.dialogue.answer);
   if (typeof last === 'string' || last.outcome.calculation.id === calculation.id) return {};
-  const { results, calculation: source } = last.outcome;
+  const { calculation: source } = last.outcome;
+  const results = mainFirst(last.outcome);
   const carried = new Map<string, Given[string]>();
   const filled = new Set<string>();
   for (const [id, input] of Object.entries(calculation.inputs)) {
-    if (input.kind !== 'quantity' || !CARRIED.includes(input.quantity) || input.needed !== undefined) continue;
+    if (input.kind !== 'quantity' || !(named ?? CARRIED).includes(input.quantity)) continue;
+    if (input.needed !== undefined && !named) continue;
     if (given[id] || filled.has(input.quantity)) {
       filled.add(input.quantity);
       continue;
     }
-    const found = results.find(({ result }) => result.kind === 'quantity' && result.quantity === input.quantity);
+    const found = results.find(({ result }) => result.kind === 'quantity' && alike(result.quantity, input.quantity));
     if (typeof found?.value !== 'number') continue;
     filled.add(input.quantity);
-    carried.set(id, { si: found.value, from: 'earlier', via: source.title.toLowerCase() });
+    const { low, high } = found;
+    carried.set(id, {
+      si: found.value,
+      from: 'earlier',
+      via: source.title.toLowerCase(),
+      ...(low === undefined || high === undefined ? {} : { low, high }),
+    });
   }
   return Object.fromEntries(carried);
 }
@@ -208,7 +243,9 @@ export async function question(turn: Turn, heard: Heard, topics: readonly TopicS
   }
   const goesOn = turn.dialogue.asked !== undefined || !saysAnything(understood) || CHANGES.test(heard.text);
   const sameTopic = turn.dialogue.topic === calculation.id && goesOn;
-  const carried = POINTS_BACK.test(heard.text) ? await fromLastAnswer(turn, calculation, understood.given) : {};
+  const carried = POINTS_BACK.test(heard.text)
+    ? await fromLastAnswer(turn, calculation, understood.given, heard.text)
+    : {};
   const given = { ...carried, ...(sameTopic ? over(turn, understood.given) : understood.given) };
   const unclear = askWhich(turn, calculation, given, understood);
   if (unclear) return [unclear];

@@ -23,11 +23,21 @@ export interface Answer {
   readonly sources: readonly string[];
 }
 
+const headlineOf = ({ calculation, at }: Answered): Sentence | undefined =>
+  calculation.headline.find(({ when }) => holds(when, at, functions));
+
+/** The results, those that the bottom line speaks of first. */
+export function mainFirst(outcome: Answered): readonly WorkedResult[] {
+  const places = [...(headlineOf(outcome)?.text.matchAll(PLACE) ?? [])].map(([, id]) => id);
+  const spoken = ({ id }: WorkedResult) => places.includes(id);
+  return [...outcome.results.filter(spoken), ...outcome.results.filter((entry) => !spoken(entry))];
+}
+
 /** An outcome worded in a member's units. */
 export function answerIn(outcome: Answered, preferences: Preferences): Answer {
   const say = (sentence: Sentence) => fillIn(sentence.text, outcome, preferences);
   const units = symbolUnits(outcome);
-  const headline = outcome.calculation.headline.find(({ when }) => holds(when, outcome.at, functions));
+  const headline = headlineOf(outcome);
   return {
     headline: headline ? say(headline) : outcome.calculation.title,
     inputs: outcome.inputs.map((used) => inputIn(used, preferences)),

@@ -224,3 +224,24 @@ describe('a tank’s page says what it is enough for', () => {
     expect(again.body).not.toContain('That changes');
   });
 });
+
+describe('one answer feeds the next question', () => {
+  test('a named result goes in with its range, and says where it comes from', async () => {
+    const stack = await talk.says('how much can a 1 inch schedule 40 standpipe drain without gurgling');
+    const weir = await talk.says('use that flow for the weir, 16 in long');
+    expect(weir.calculation).toBe('overflow.weir');
+    expect(inputsOf(weir).flow).toBe(resultOf(stack, 'flow'));
+    expect(fromOf(weir, 'flow')).toBe('earlier');
+    expect(weir.inputs.find(({ id }) => id === 'flow')!.shown).toMatch(/worked out: quiet flow down a vertical pipe/);
+    const head = weir.results.find(({ id }) => id === 'head')!;
+    expect(head.low).toBeLessThan(head.value as number);
+    expect(head.high).toBeGreaterThan(head.value as number);
+  });
+
+  test('what is pointed at is not taken for the topic', async () => {
+    const volume = await talk.says('how much water in a 150x60x55 cm tank with 12 mm glass, 4 cm below the rim');
+    const salt = await talk.says('use that volume for salt at 35 ppt');
+    expect(salt.calculation).toBe('salt.mix');
+    expect(inputsOf(salt).volume).toBe(resultOf(volume, 'water_volume'));
+  });
+});

@@ -35,6 +35,7 @@ export const saltMix = calculation({
     'new saltwater',
     'batch of saltwater',
     'salt per gallon',
+    '~salt',
   ],
   inputs: {
     volume: quantity('volume', {
