@@ -1,0 +1,58 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { z } from 'zod/mini';
+
+/** A number with its unit's id as in `data/units.ts`, or the text of a choice, a clock time, a pipe size. */
+const value = z.union([z.tuple([z.number(), z.string()]), z.string()]);
+const values = z.record(z.string(), value);
+
+const expected = {
+  say: z.string(),
+  /** The calculation that it asks for; `tank` where it tells something about the tank; `none` where it is neither. */
+  topic: z.string(),
+  /** What the member said, by input id (by profile key for `tank`): all of it, and nothing else. */
+  inputs: z.optional(values),
+  /** The input that must be asked for first; left out where an answer is due. */
+  asks: z.optional(z.string()),
+};
+const message = z.object(expected);
+/** Turns of one member; a turn is judged as a message is, on what was said so far. */
+const conversation = z.object({
+  about: z.string(),
+  turns: z.array(z.object({ ...expected, topic: z.optional(z.string()) })),
+});
+
+export type Message = z.infer<typeof message>;
+export type Conversation = z.infer<typeof conversation>;
+export type Expected = z.infer<typeof conversation>['turns'][number];
+export type Value = z.infer<typeof value>;
+
+const folder = new URL('./corpus/', import.meta.url);
+
+/** FNV-1a, 32 bits: which half a text belongs to does not change when others are added. */
+function hashOf(text: string): number {
+  let hash = 0x811c9dc5;
+  for (const byte of Buffer.from(text)) hash = Math.imul(hash ^ byte, 0x01000193) >>> 0;
+  return hash;
+}
+
+/** Half of the corpus is never looked at while rules are tuned. */
+export const isHeldOut = (text: string): boolean => hashOf(text) % 2 === 1;
+
+function read<T>(ending: string, schema: { parse: (raw: unknown) => T }): T[] {
+  return readdirSync(folder)
+    .filter((name) => name.endsWith(ending))
+    .sort()
+    .flatMap((name) => {
+      const entries = JSON.parse(readFileSync(new URL(name, folder), 'utf8')) as unknown[];
+      return entries.map((entry, i) => {
+        try {
+          return schema.parse(entry);
+        } catch (error) {
+          throw new Error(`${name}, entry ${i + 1}: ${String(error)}`);
+        }
+      });
+    });
+}
+
+export const messages = (): Message[] => read('.messages.json', message);
+export const conversations = (): Conversation[] => read('.conversations.json', conversation);
