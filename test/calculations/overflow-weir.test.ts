@@ -51,9 +51,8 @@ test('the second formula lies within the spread of the first', () => {
 
 test('more than an overflow can have over it is stopped, more than any tank has is refused', () => {
   expect(weir(20_000, 20).outcome.cautions.some(({ level }) => level === 'stop')).toBe(true);
-  expect(told(outcomeOf(overflowWeir, { flow: [90_000, 'L/h'], length: [5, 'cm'] })).join()).toMatch(
-    /30 cm over the edge/,
-  );
+  expect(told(outcomeOf(overflowWeir, { flow: [90_000, 'L/h'], length: [5, 'cm'] })).join()).toMatch(/1 mm to 30 cm/);
+  expect(told(outcomeOf(overflowWeir, { flow: [10, 'L/h'], length: [2, 'm'] })).join()).toMatch(/breaks into drops/);
   expect(told(outcomeOf(overflowWeir, {}))).toEqual(['flow', 'length']);
   expect(told(outcomeOf(overflowWeir, { flow: [0, 'L/h'], length: [40, 'cm'] })).join()).toMatch(/return flow/);
 });

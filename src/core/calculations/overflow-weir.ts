@@ -73,9 +73,9 @@ export const overflowWeir = calculation({
       units: { metric: 'mm', us: 'in' },
       low: 'h_low',
       high: 'h_high',
-      range: [0, 0.3, 'm'],
+      range: [0.001, 0.3, 'm'],
       because:
-        'That would stand more than 30 cm over the edge, beyond any overflow on a tank: check the flow and the length.',
+        'That comes out beyond what a weir formula covers, 1 mm to 30 cm of water over the edge: a thinner sheet breaks into drops, and no tank’s overflow takes a thicker one. Check the flow and the length.',
     }),
     head_kindsvater_carter: result('h_2', 'length', 'the same by a second formula', {
       units: { metric: 'mm', us: 'in' },

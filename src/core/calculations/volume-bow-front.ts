@@ -41,6 +41,12 @@ export const volumeBowFront = calculation({
       about: 'width_centre',
     },
     {
+      refuse: 'w_c - w_e < 0.005*L',
+      because:
+        'The front bows out less than a two-hundredth of the length, less than a tape reads: take it for a rectangular tank.',
+      about: 'width_centre',
+    },
+    {
       refuse: 'w_c - w_e > L/2',
       because: 'The bow comes out further than half the length, more than a half circle: check the two widths.',
       about: 'width_centre',
