@@ -9,8 +9,10 @@ import { planCommand } from './plan.js';
 import { salinityCommand } from './salinity.js';
 import { saltCommand } from './salt.js';
 import { tankCommand } from './tank.js';
+import { topoffCommand } from './topoff.js';
 import { unitsCommand } from './units.js';
 import { volumeCommand } from './volume.js';
+import { waterCommand } from './water.js';
 
 export const commands = [
   askCommand,
@@ -23,6 +25,8 @@ export const commands = [
   salinityCommand,
   saltCommand,
   tankCommand,
+  topoffCommand,
   unitsCommand,
   volumeCommand,
+  waterCommand,
 ] as const;

@@ -5,6 +5,7 @@ import { hydraulicModels } from './models/hydraulics.js';
 import { lightModels } from './models/light.js';
 import { seawaterModels } from './models/seawater.js';
 import { temperatureModels } from './models/temperature.js';
+import { waterChangeModels } from './models/water-change.js';
 import { waterSwapModels } from './models/water-swap.js';
 
 /** Everything a formula may call. */
@@ -12,6 +13,7 @@ export const functions = functionList([
   ...temperatureModels,
   ...seawaterModels,
   ...waterSwapModels,
+  ...waterChangeModels,
   ...hydraulicModels,
   ...heatModels,
   ...lightModels,

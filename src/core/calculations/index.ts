@@ -40,6 +40,7 @@ import { saltLower } from './salt-lower.js';
 import { saltMix } from './salt-mix.js';
 import { saltRaise } from './salt-raise.js';
 import { saltRaiseBySwap } from './salt-raise-by-swap.js';
+import { topoffDrift } from './topoff-drift.js';
 import { volumeBowFront } from './volume-bow-front.js';
 import { volumeConvert } from './volume-convert.js';
 import { volumeCorner } from './volume-corner.js';
@@ -50,6 +51,10 @@ import { volumeQuarterCylinder } from './volume-quarter-cylinder.js';
 import { volumeRectangular } from './volume-rectangular.js';
 import { volumeSump } from './volume-sump.js';
 import { volumeSystem } from './volume-system.js';
+import { waterChangeContinuous } from './water-change-continuous.js';
+import { waterChangeSeries } from './water-change-series.js';
+import { waterChangeSingle } from './water-change-single.js';
+import { waterChangeToTarget } from './water-change-to-target.js';
 
 export const calculations = [
   airVentilation,
@@ -93,6 +98,7 @@ export const calculations = [
   saltMix,
   saltRaise,
   saltRaiseBySwap,
+  topoffDrift,
   volumeBowFront,
   volumeConvert,
   volumeCorner,
@@ -103,4 +109,8 @@ export const calculations = [
   volumeRectangular,
   volumeSump,
   volumeSystem,
+  waterChangeContinuous,
+  waterChangeSeries,
+  waterChangeSingle,
+  waterChangeToTarget,
 ] as const;
