@@ -96,7 +96,7 @@ export const currentTank = ({ tanks }: Turn): Tank | undefined => tanks.find(({ 
 export const now = ({ clock }: Turn): string => clock.now().toISOString();
 
 /** Numbers that belong to one tank and say nothing about another. */
-const SIZE_OF_A_TANK = /^(?:display|sump|rock|sand|overflow)\.|^water\.volume$/;
+const SIZE_OF_A_TANK = /^(?:display|sump|rock|sand|stand|overflow)\.|^water\.volume$/;
 
 /**
  * Everything a calculation can be fed with: what was said for it, then what was said about the tank in this conversation,
@@ -113,15 +113,31 @@ export function gather(turn: Turn, calculation: Calculation, given: Given): Give
   const closed =
     begun.length === 0 ? [] : calculation.oneOf.flat().filter((id) => !begun.some((ids) => ids.includes(id)));
   const all: Record<string, GivenValue> = {};
+  const lacking: [id: string, key: ProfileKey][] = [];
   for (const [id, { profile }] of Object.entries(calculation.inputs)) {
     const said = given[id];
     const ownSize = profile !== undefined && SIZE_OF_A_TANK.test(profile);
-    const value =
-      said ??
-      (profile === undefined || (another && ownSize) || closed.includes(id) ? undefined : ofTank(turn, profile));
+    const open = profile !== undefined && !(another && ownSize) && !closed.includes(id);
+    const value = said ?? (open ? saidOfTank(turn, profile) : undefined);
+    if (value) all[id] = value;
+    else if (open) lacking.push([id, profile]);
+  }
+  for (const [id, key] of lacking) {
+    const value = worksOutItself(calculation, id, all) ? undefined : workedOut(turn, key);
     if (value) all[id] = value;
   }
   return all;
+}
+
+/**
+ * A calculation that can work a number out from what was said does so, and takes no other calculation's word for it: the
+ * weight of a tank takes its rock off the water, where the plain volume does not.
+ */
+function worksOutItself(calculation: Calculation, id: string, given: Given): boolean {
+  const input = calculation.inputs[id];
+  if (input?.kind !== 'quantity' || !calculation.steps.some(({ symbol }) => symbol === input.symbol)) return false;
+  const outcome = run(calculation, given, { spread: false });
+  return outcome.kind === 'answer' && outcome.at.values[input.symbol] !== undefined;
 }
 
 /** A number of the tank: said in this conversation, or on its page. */
@@ -129,9 +145,6 @@ function saidOfTank(turn: Turn, key: ProfileKey): GivenValue | undefined {
   const stored = currentTank(turn)?.values[key];
   return turn.dialogue.known[key] ?? (stored && fromStored(stored));
 }
-
-/** The same, or worked out from the page. */
-const ofTank = (turn: Turn, key: ProfileKey): GivenValue | undefined => saidOfTank(turn, key) ?? workedOut(turn, key);
 
 interface Feeder {
   readonly calculation: Calculation;
