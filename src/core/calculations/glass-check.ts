@@ -68,7 +68,12 @@ export const glassCheck = calculation({
     glass_thickness: quantity('length', {
       ...glassThickness,
       // “How thick must the glass be for 6 ft” says nothing about the 6 ft: only a pane that is named with its size counts.
-      words: ['mm glass', 'glass is', 'panes are'],
+      words: ['mm', 'inch', 'in'].flatMap((unit) => [
+        `${unit} glass`,
+        `${unit} thick`,
+        `${unit} pane`,
+        `${unit} panes`,
+      ]),
       range: [4, 30, 'mm'],
       needed: false,
       slips: [
