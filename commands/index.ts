@@ -8,6 +8,7 @@ import { mydataCommand } from './mydata.js';
 import { planCommand } from './plan.js';
 import { salinityCommand } from './salinity.js';
 import { saltCommand } from './salt.js';
+import { structureCommand } from './structure.js';
 import { tankCommand } from './tank.js';
 import { topoffCommand } from './topoff.js';
 import { unitsCommand } from './units.js';
@@ -24,6 +25,7 @@ export const commands = [
   planCommand,
   salinityCommand,
   saltCommand,
+  structureCommand,
   tankCommand,
   topoffCommand,
   unitsCommand,

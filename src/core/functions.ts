@@ -3,6 +3,7 @@ import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
 import { lightModels } from './models/light.js';
+import { plateModels } from './models/plates.js';
 import { seawaterModels } from './models/seawater.js';
 import { temperatureModels } from './models/temperature.js';
 import { waterChangeModels } from './models/water-change.js';
@@ -18,4 +19,5 @@ export const functions = functionList([
   ...heatModels,
   ...lightModels,
   ...daylightModels,
+  ...plateModels,
 ]);
