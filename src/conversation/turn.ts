@@ -6,9 +6,9 @@ import { run } from '../core/run.js';
 import { METRIC, type Preferences, preferencesFrom } from '../core/show-value.js';
 import type { KeepFile } from '../keep-file.js';
 import type { UnitHints } from '../language/readings.js';
-import { calculationList } from './catalogue.js';
+import { calculationList, calculationNamed } from './catalogue.js';
 import type { Command } from './command.js';
-import { type Dialogue, dialogueFrom } from './dialogue.js';
+import { asEarlier, type Dialogue, dialogueFrom } from './dialogue.js';
 import type { Clock, Speaker, Store, Tank } from './ports.js';
 import { fromStored, inputsOfTank } from './tank-values.js';
 import type { Understood } from './understand.js';
@@ -92,6 +92,30 @@ export async function learnUnits(turn: Turn, said: readonly UnitRow[]): Promise<
 }
 
 export const currentTank = ({ tanks }: Turn): Tank | undefined => tanks.find(({ current }) => current);
+
+/** The calculation that the conversation is about. */
+export const openTopic = ({ dialogue }: Turn): Calculation | undefined =>
+  dialogue.topic === undefined ? undefined : calculationNamed(dialogue.topic);
+
+/** Forgets numbers of the tank that were said in this conversation, for the open question too. */
+export function forgetSaid(turn: Turn, keys: readonly string[]): void {
+  const { dialogue } = turn;
+  const inputs = openTopic(turn)?.inputs;
+  const without = (values: Given, keyOf: (id: string) => string | undefined): Given =>
+    Object.fromEntries(Object.entries(values).filter(([id]) => !keys.includes(keyOf(id) ?? '')));
+  dialogue.known = without(dialogue.known, (key) => key);
+  dialogue.given = without(dialogue.given, (id) => inputs?.[id]?.profile);
+}
+
+/** Takes what a tank's page has from now on for what was said before. */
+export function replaceSaid(turn: Turn, values: Given): void {
+  const { dialogue } = turn;
+  const inputs = openTopic(turn)?.inputs;
+  const given = Object.entries(dialogue.given).map(([id, value]) => [id, values[inputs?.[id]?.profile ?? ''] ?? value]);
+  forgetSaid(turn, Object.keys(values));
+  // An open question about sizes of its own takes none from the page: the new ones must stand with it.
+  dialogue.given = asEarlier(Object.fromEntries(given));
+}
 
 export const now = ({ clock }: Turn): string => clock.now().toISOString();
 

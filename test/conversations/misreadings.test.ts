@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { startTalk } from '../conversation.js';
+import type { Reply } from '../../src/core/reply.js';
+import { fromOf, inputsOf, startTalk } from '../conversation.js';
 
 const INCH = 0.0254;
 const GALLON = 231 * INCH ** 3;
@@ -192,5 +193,85 @@ describe('what a tank keeps', () => {
     expect(await page('my tank is 72x24x24 in, 1/2 in glass', 'the glass is 3/4 in', 'forget that')).toContain(
       'pane thickness 0.5 in',
     );
+  });
+});
+
+describe('what was said of one tank is not said of the next', () => {
+  const BIG = 'how much water in a 72x24x24 in tank, 1/2 in glass, water 2 in below the rim';
+  const CUBE = { length: 20 * INCH, width: 20 * INCH, height: 20 * INCH };
+  const last = async (...says: string[]): Promise<Reply> => {
+    const talk = await startTalk();
+    for (const say of says.slice(0, -1)) await talk.says(say);
+    const reply = await talk.says(says.at(-1)!);
+    await talk.close();
+    return reply;
+  };
+
+  test.each([
+    ['a first tank with a name', [BIG, 'my frag tank is 20x20x20 in']],
+    [
+      'a number that no page keeps',
+      ['how much water in a 72x24x24 in tank, 15 in of water', 'my frag tank is 20x20x20 in'],
+    ],
+    ['/tank new', ['my tank is 30x30x30 in', BIG, '/tank new name:frag tank', 'it is 20x20x20 in']],
+    ['/tank use', ['my frag tank is 20x20x20 in', 'my nano tank is 10x10x10 in', BIG, '/tank use name:frag tank']],
+    [
+      '/tank remove',
+      ['my frag tank is 20x20x20 in', 'my nano tank is 10x10x10 in', BIG, '/tank remove name:nano tank confirm:remove'],
+    ],
+  ])('%s', async (_, says) => {
+    const reply = await last(...says, 'how much water does it hold');
+    expect(inputsOf(reply)).toMatchObject({ ...CUBE, freeboard: 0, glass_thickness: 0 });
+    expect(fromOf(reply, 'length')).toBe('profile');
+    expect(reply.text).not.toContain('You said before');
+  });
+
+  test('a question that names the other tank is about its numbers and those it says itself', async () => {
+    const reply = await last(
+      'my frag tank is 20x20x20 in',
+      'my nano tank is 10x10x10 in',
+      BIG,
+      'how much water does my frag tank hold with 1/4 in glass',
+    );
+    expect(inputsOf(reply)).toMatchObject({ ...CUBE, freeboard: 0, glass_thickness: 0.25 * INCH });
+  });
+
+  test('numbers of a tank that is no more are not used', async () => {
+    const reply = await last(
+      BIG,
+      'its glass is 1/2 in',
+      '/tank remove name:main tank confirm:remove',
+      'how much water does it hold',
+    );
+    expect(reply.kind).toBe('question');
+  });
+
+  test('a first tank without a name is the one that was spoken of', async () => {
+    const reply = await last(BIG, 'my tank is 60x24x24 in', 'how much water does it hold');
+    expect(inputsOf(reply)).toMatchObject({ length: 60 * INCH, freeboard: 2 * INCH, glass_thickness: 0.5 * INCH });
+  });
+
+  test('what the page keeps is newer than what was said for a question', async () => {
+    const reply = await last(BIG, 'the glass is 3/4 in', 'how much water does it hold');
+    expect(inputsOf(reply)).toMatchObject({ length: 72 * INCH, glass_thickness: 0.75 * INCH });
+  });
+
+  test.each([
+    ['taken back', 'forget that', 0.5],
+    ['cleared', '/tank clear field:glass thickness', 0],
+  ])('what is %s on the page is not used for the open question either', async (_, says, glass) => {
+    const reply = await last(
+      'my tank is 72x24x24 in with 1/2 in glass',
+      'how much water does it hold with 5/8 in glass',
+      'the glass is 3/4 in',
+      says,
+      'how much water does it hold',
+    );
+    expect(inputsOf(reply)).toMatchObject({ length: 72 * INCH, glass_thickness: glass * INCH });
+  });
+
+  test('what was said for a question about no tank stays', async () => {
+    const reply = await last('how long is the day on 21 June', '/tank new name:frag tank', '18 south');
+    expect(reply.text).toContain('You said before: date 2027-06-21.');
   });
 });
