@@ -62,8 +62,6 @@ function takenForGranted(understood: Understood, inputs: Reply['inputs']): Reply
 }
 
 function rememberTopic({ dialogue }: Turn, calculation: Calculation, given: Given): void {
-  if (dialogue.topic !== undefined && dialogue.topic !== calculation.id)
-    dialogue.before = { topic: dialogue.topic, given: asEarlier(dialogue.given) };
   dialogue.topic = calculation.id;
   dialogue.given = asEarlier(given);
   delete dialogue.asked;
