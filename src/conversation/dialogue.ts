@@ -28,6 +28,8 @@ const schema = z.object({
   /** Said in this conversation about the tank, by profile key, whether saved or not. */
   known: given,
   answer: z.optional(z.string()),
+  /** The answer was about a tank that is no longer the current one. */
+  answerLeft: z.optional(z.boolean()),
   /** What the last statement changed, so that "forget that" can take it back. */
   stated: z.optional(
     z.object({

@@ -12,6 +12,7 @@ export const tankCalled = ({ tanks }: Turn, name: string): Tank | undefined =>
 function leaveTank(turn: Turn): void {
   const { dialogue } = turn;
   dialogue.known = {};
+  dialogue.answerLeft = true;
   const asksForTank = Object.values(openTopic(turn)?.inputs ?? {}).some(({ profile }) => profile !== undefined);
   if (!asksForTank) return;
   // Numbers that no page keeps are of the old tank too: how high its water stood, how much of it was covered.

@@ -174,8 +174,12 @@ const CARRIED: readonly string[] = [
   'photon flux',
 ];
 
-/** "What sg is that": the result of the last answer where the new question lacks one of its kind. */
+/**
+ * "What sg is that": the result of the last answer where the new question lacks one of its kind. What was worked out for
+ * another tank is not meant.
+ */
 async function fromLastAnswer(turn: Turn, calculation: Calculation, given: Given): Promise<Given> {
+  if (turn.dialogue.answerLeft) return {};
   const last = await recalled(turn, turn.dialogue.answer);
   if (typeof last === 'string' || last.outcome.calculation.id === calculation.id) return {};
   const { results, calculation: source } = last.outcome;

@@ -40,6 +40,7 @@ export async function work(
     at: now(turn),
   });
   turn.dialogue.answer = answerId;
+  delete turn.dialogue.answerLeft;
   return answer(turn, outcome, preferences, answerId, turn.understood);
 }
 

@@ -236,6 +236,11 @@ describe('what was said of one tank is not said of the next', () => {
     expect(inputsOf(reply)).toMatchObject({ ...CUBE, freeboard: 0, glass_thickness: 0.25 * INCH });
   });
 
+  test('“it” is the tank that is spoken of, and no result about the one before', async () => {
+    const reply = await last(BIG, 'my frag tank is 20x20x20 in', 'how much salt does it need for 35 ppt');
+    expect(inputsOf(reply).volume).toBeCloseTo((20 * INCH) ** 3, 9);
+  });
+
   test('numbers of a tank that is no more are not used', async () => {
     const reply = await last(
       BIG,
