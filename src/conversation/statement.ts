@@ -183,7 +183,7 @@ function nextStep(values: Readonly<Record<string, StoredValue>>): string {
 /** Takes back what the last statement said: the values before it stand again. */
 export async function takeBack(turn: Turn): Promise<Reply> {
   const { stated } = turn.dialogue;
-  if (!stated) {
+  if (!stated || !turn.tanks.some(({ id }) => id === stated.tank)) {
     const hadTopic = turn.dialogue.topic !== undefined;
     turn.dialogue.given = {};
     turn.dialogue.known = {};

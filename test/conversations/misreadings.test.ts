@@ -241,6 +241,11 @@ describe('what was said of one tank is not said of the next', () => {
     expect(inputsOf(reply).volume).toBeCloseTo((20 * INCH) ** 3, 9);
   });
 
+  test('what was told about a tank that is no more cannot be taken back', async () => {
+    const reply = await last('my tank is 72x24x24 in', '/tank remove name:main tank confirm:remove', 'forget that');
+    expect(reply.headline).toBe('There is nothing to take back.');
+  });
+
   test('numbers of a tank that is no more are not used', async () => {
     const reply = await last(
       BIG,
