@@ -5,7 +5,7 @@ import type { Reply } from '../core/reply.js';
 import { run } from '../core/run.js';
 import { METRIC, type Preferences, preferencesFrom } from '../core/show-value.js';
 import type { KeepFile } from '../keep-file.js';
-import type { UnitHints } from '../language/readings.js';
+import type { Hints } from '../language/readings.js';
 import { calculationList, calculationNamed } from './catalogue.js';
 import type { Command } from './command.js';
 import { asEarlier, type Dialogue, dialogueFrom } from './dialogue.js';
@@ -77,10 +77,11 @@ const unitsSoFar = ({ dialogue, preferred }: Turn): Preferences | undefined => d
 export const preferencesFor = (turn: Turn, said: readonly UnitRow[]): Preferences =>
   preferencesFrom(said, unitsSoFar(turn) ?? METRIC);
 
-export const hintsFor = (turn: Turn, said: readonly UnitRow[]): UnitHints => ({
+export const hintsFor = (turn: Turn, said: readonly UnitRow[]): Hints => ({
   preferences: unitsSoFar(turn) ?? METRIC,
   settled: unitsSoFar(turn) !== undefined,
   said,
+  now: turn.clock.now(),
 });
 
 /** Notes the units of a message: for this conversation, and as the member's own while they have none. */

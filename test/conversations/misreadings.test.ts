@@ -196,6 +196,19 @@ describe('what a tank keeps', () => {
   });
 });
 
+test.each([
+  ['how long is the day at 25 N today', '2031-08-09'],
+  ['how long is the day at 25 N tomorrow', '2031-08-10'],
+  ['how long is the day at 25 N on 21 june', '2031-06-21'],
+  ['/light day-length latitude:25 N date:today', '2031-08-09'],
+])('%s: a day is told from the clock', async (say, date) => {
+  const talk = await startTalk();
+  const clock = { now: () => new Date('2031-08-09T10:00:00Z') };
+  const [reply] = await talk.brinewright.reply({ id: 'ada' }, { say }, clock);
+  expect(reply!.text).toContain(`date ${date}`);
+  await talk.close();
+});
+
 describe('what was said of one tank is not said of the next', () => {
   const BIG = 'how much water in a 72x24x24 in tank, 1/2 in glass, water 2 in below the rim';
   const CUBE = { length: 20 * INCH, width: 20 * INCH, height: 20 * INCH };
