@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Reply } from '../../src/core/reply.js';
+import { customId } from '../../src/faces/discord/custom-ids.js';
+import { discordMessages } from '../../src/render/discord.js';
 import { fromOf, inputsOf, startTalk } from '../conversation.js';
 
 const INCH = 0.0254;
 const GALLON = 231 * INCH ** 3;
+const textOnDiscord = (reply: Reply): string => JSON.stringify(discordMessages(reply, customId, false));
 const F = (t: number) => ((t - 32) * 5) / 9 + 273.15;
 const C = (t: number) => t + 273.15;
 
@@ -207,6 +210,40 @@ test.each([
   const [reply] = await talk.brinewright.reply({ id: 'ada' }, { say }, clock);
   expect(reply!.text).toContain(`date ${date}`);
   await talk.close();
+});
+
+describe('a range that was said is shown as it was said', () => {
+  const shown = (reply: Reply, id: string) => reply.inputs.find((input) => input.id === id)?.shown;
+
+  test.each([
+    ['the room is 60-66 F', 'room_temperature', '60 to 66 °F'],
+    ['the room is 16 to 19 C', 'room_temperature', '16 to 19 °C'],
+    ['room 66 F, humidity 40-50%', 'humidity', '40 to 50%'],
+  ])('%s', async (say, id, wanted) => {
+    const talk = await startTalk();
+    const reply = await talk.says(`what heater for 90 gal at 78F, ${say}`);
+    expect(shown(reply, id)).toBe(wanted);
+    expect(reply.text).toContain(wanted);
+    expect(textOnDiscord(reply)).toContain(wanted);
+    const later = await talk.says('at 80F');
+    expect(shown(later, id)).toBe(wanted);
+    await talk.close();
+  });
+
+  test('a verdict is said of the value that it was worked out for', async () => {
+    const talk = await startTalk();
+    const reply = await talk.says('is a 300 W heater enough for 90 gal at 78F, room 60-66 F');
+    expect(reply.headline).toContain('300 W holds 78 °F with the room at 63 °F');
+    expect(reply.text).toContain('room temperature 60 to 66 °F');
+    await talk.close();
+  });
+
+  test('a guess of ours is listed by its middle', async () => {
+    const talk = await startTalk();
+    const reply = await talk.says('what heater for 90 gal at 78F, the room is 66 F');
+    expect(shown(reply, 'humidity')).toBe('50%');
+    await talk.close();
+  });
 });
 
 describe('what was said of one tank is not said of the next', () => {
