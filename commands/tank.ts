@@ -3,15 +3,13 @@ import type { Tank } from '../src/conversation/ports.js';
 import { makeReply, notice, saying } from '../src/conversation/replies.js';
 import { keep, shownStored } from '../src/conversation/statement.js';
 import { tankAnswers } from '../src/conversation/tank-answers.js';
-import { currentTank, hintsFor, now, preferencesFor, type Turn } from '../src/conversation/turn.js';
+import { makeCurrent, removeTank, startTank, tankCalled } from '../src/conversation/tank-names.js';
+import { currentTank, forgetSaid, hintsFor, now, preferencesFor, type Turn } from '../src/conversation/turn.js';
 import { profileFields } from '../src/core/profile.js';
 import { readValue } from '../src/language/read-value.js';
 import { capital } from '../src/render/text.js';
 
 const NONE = 'No tank is kept for you yet: tell me its size, for example “it’s 150x60x55 cm, 12 mm glass”.';
-
-const named = (turn: Turn, name: string): Tank | undefined =>
-  turn.tanks.find((tank) => tank.name.toLowerCase() === name.trim().toLowerCase());
 
 const noSuch = (turn: Turn, name: string) =>
   makeReply(turn.speaker, 'refusal', `You have no tank called ${name.trim()}.`, {
@@ -31,7 +29,7 @@ export const tankCommand: Command = {
       options: [tankOption],
       private: true,
       run: async (turn, { name }) => {
-        const tank = name ? named(turn, name) : currentTank(turn);
+        const tank = name ? tankCalled(turn, name) : currentTank(turn);
         if (name && !tank) return [noSuch(turn, name)];
         return [tank ? page(turn, tank) : notice(turn.speaker, NONE, { private: true })];
       },
@@ -61,7 +59,7 @@ export const tankCommand: Command = {
       options: [{ name: 'name', description: 'what to call it, such as frag tank', required: true }],
       private: true,
       run: async (turn, { name = '' }) => {
-        const tank = await turn.store.createTank(turn.speaker.id, name.trim(), now(turn));
+        const tank = await startTank(turn, name.trim());
         return [
           notice(turn.speaker, `Started “${tank.name}”; it is the current tank now. The others stay as they are.`, {
             private: true,
@@ -75,10 +73,9 @@ export const tankCommand: Command = {
       options: [{ ...tankOption, required: true }],
       private: true,
       run: async (turn, { name = '' }) => {
-        const tank = named(turn, name);
+        const tank = tankCalled(turn, name);
         if (!tank) return [noSuch(turn, name)];
-        await turn.store.useTank(turn.speaker.id, tank.id);
-        turn.dialogue.known = {};
+        await makeCurrent(turn, tank);
         return [notice(turn.speaker, `“${tank.name}” is the current tank now.`, { private: true })];
       },
     },
@@ -91,7 +88,7 @@ export const tankCommand: Command = {
       ],
       private: true,
       run: async (turn, { name = '', to = '' }) => {
-        const tank = named(turn, name);
+        const tank = tankCalled(turn, name);
         if (!tank) return [noSuch(turn, name)];
         await turn.store.renameTank(turn.speaker.id, tank.id, to.trim());
         return [notice(turn.speaker, `“${tank.name}” is called “${to.trim()}” now.`, { private: true })];
@@ -151,6 +148,7 @@ export const tankCommand: Command = {
             }),
           ];
         await turn.store.removeValue(turn.speaker.id, tank.id, field.key, now(turn));
+        forgetSaid(turn, [field.key]);
         return [
           notice(turn.speaker, `Cleared the ${field.input.name} of “${tank.name}”; its history keeps the old value.`, {
             private: true,
@@ -167,7 +165,7 @@ export const tankCommand: Command = {
       ],
       private: true,
       run: async (turn, { name = '', confirm = '' }) => {
-        const tank = named(turn, name);
+        const tank = tankCalled(turn, name);
         if (!tank) return [noSuch(turn, name)];
         if (confirm.trim().toLowerCase() !== 'remove')
           return [
@@ -178,9 +176,7 @@ export const tankCommand: Command = {
               { private: true },
             ),
           ];
-        await turn.store.removeTank(turn.speaker.id, tank.id);
-        const next = tank.current ? turn.tanks.find(({ id }) => id !== tank.id) : undefined;
-        if (next) await turn.store.useTank(turn.speaker.id, next.id);
+        const next = await removeTank(turn, tank);
         const now = next ? ` “${next.name}” is the current tank now.` : '';
         return [notice(turn.speaker, `Deleted “${tank.name}” and its numbers.${now}`, { private: true })];
       },

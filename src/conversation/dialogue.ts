@@ -1,18 +1,17 @@
 import { z } from 'zod/mini';
 import type { Given } from '../core/outcome.js';
-import type { Preferences } from '../core/show-value.js';
-import type { StoredValue } from './ports.js';
 
+const from = z.enum(['message', 'profile', 'earlier', 'default', 'table']);
 const givenValue = z.union([
   z.object({
     si: z.number(),
     unit: z.optional(z.string()),
-    from: z.string(),
+    from,
     low: z.optional(z.number()),
     high: z.optional(z.number()),
     via: z.optional(z.string()),
   }),
-  z.object({ text: z.string(), from: z.string() }),
+  z.object({ text: z.string(), from }),
 ]);
 const given = z.record(z.string(), givenValue);
 
@@ -29,8 +28,8 @@ const schema = z.object({
   /** Said in this conversation about the tank, by profile key, whether saved or not. */
   known: given,
   answer: z.optional(z.string()),
-  /** The topic before this one. */
-  before: z.optional(z.object({ topic: z.string(), given })),
+  /** The answer was about a tank that is no longer the current one. */
+  answerLeft: z.optional(z.boolean()),
   /** What the last statement changed, so that "forget that" can take it back. */
   stated: z.optional(
     z.object({
@@ -48,18 +47,7 @@ const schema = z.object({
 });
 
 /** What is remembered of a conversation between two messages. */
-export interface Dialogue {
-  topic?: string;
-  given: Given;
-  asked?: string;
-  lastAsked?: string;
-  doubts?: { id: string; readings: { si: number; unit: string }[] }[];
-  known: Given;
-  answer?: string;
-  before?: { topic: string; given: Given };
-  stated?: { tank: string; before: Record<string, StoredValue | null> };
-  units?: Preferences;
-}
+export type Dialogue = z.infer<typeof schema>;
 
 export const freshDialogue = (): Dialogue => ({ given: {}, known: {} });
 
@@ -67,7 +55,7 @@ export const freshDialogue = (): Dialogue => ({ given: {}, known: {} });
 export function dialogueFrom(json: string | undefined): Dialogue {
   if (json === undefined) return freshDialogue();
   const read = schema.safeParse(JSON.parse(json));
-  return read.success ? (read.data as Dialogue) : freshDialogue();
+  return read.success ? read.data : freshDialogue();
 }
 
 /** Values of an earlier message are no longer "from the message". */

@@ -2,13 +2,14 @@ import type { Reply } from '../core/reply.js';
 import { wordsOf } from '../language/cues.js';
 import { NAMED, topicsOf } from '../language/topic.js';
 import { buildTalk } from './build-talk.js';
-import { calculationList, calculationNamed } from './catalogue.js';
+import { calculationList } from './catalogue.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
 import { ASKS, CARRIES, CORRECTS, isChange, isNewQuestion, STATES } from './manner.js';
 import { makeReply, notice } from './replies.js';
 import { onIntent } from './short-requests.js';
+import { turnToNamed } from './tank-names.js';
 import { answerAsked, change, question, settleDoubts, state } from './topics.js';
-import { learnUnits, type Turn } from './turn.js';
+import { learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood } from './unclear.js';
 import { explainMeasurements, type Heard, hearText } from './understand.js';
 
@@ -44,7 +45,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   if (first) return [notice(turn.speaker, first)];
   const refusal = declined(heard.text);
   if (refusal) return [makeReply(turn.speaker, 'refusal', refusal)];
-  const open = turn.dialogue.topic === undefined ? undefined : calculationNamed(turn.dialogue.topic);
+  const open = openTopic(turn);
   if (turn.dialogue.doubts && open) {
     const settled = await settleDoubts(turn, open, heard);
     if (settled) return settled;
@@ -62,6 +63,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     return build;
   }
   await learnUnits(turn, heard.said);
+  await turnToNamed(turn, heard.text);
   const topics = topicsOf(heard.words, heard.mentions, calculationList, open);
   const [best] = topics;
   if (best)

@@ -1,11 +1,10 @@
 import { questionFor } from '../core/answer.js';
 import type { Reply } from '../core/reply.js';
-import { calculationNamed } from './catalogue.js';
 import type { Intent } from './intents.js';
 import { reworked, workingOf } from './press.js';
 import { makeReply, notice, saying } from './replies.js';
 import { takeBack } from './statement.js';
-import type { Turn } from './turn.js';
+import { openTopic, type Turn } from './turn.js';
 
 /** Answers a short request that is no calculation. */
 export async function onIntent(turn: Turn, intent: Intent): Promise<Reply[]> {
@@ -41,7 +40,7 @@ export async function onIntent(turn: Turn, intent: Intent): Promise<Reply[]> {
 }
 
 function unsure(turn: Turn): Reply {
-  const open = calculationNamed(turn.dialogue.topic ?? '');
+  const open = openTopic(turn);
   const input = open?.inputs[turn.dialogue.asked ?? ''];
   if (!open || !input)
     return notice(turn.speaker, 'Ask me about a number of your build and I say what I need for it.', {

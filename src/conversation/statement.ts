@@ -12,7 +12,7 @@ import { makeReply, notice, saying } from './replies.js';
 import { changedAnswers, tankAnswers } from './tank-answers.js';
 import { tankFor } from './tank-names.js';
 import { fromStored, inputsOfTank, toStored } from './tank-values.js';
-import { now, preferencesFor, type Turn } from './turn.js';
+import { forgetSaid, now, preferencesFor, replaceSaid, type Turn } from './turn.js';
 
 /** A stored or said value of a field as a person reads it. */
 export function shownField({ input, key }: ProfileField, value: GivenValue, preferences: Preferences): string {
@@ -95,7 +95,7 @@ export async function keep(
     tank: tank.id,
     before: Object.fromEntries(Object.keys(good).map((key) => [key, tank.values[key] ?? null])),
   };
-  turn.dialogue.known = Object.fromEntries(Object.entries(turn.dialogue.known).filter(([key]) => !(key in good)));
+  replaceSaid(turn, good);
   const lines = inPageOrder(good).map(([key, value]) => fieldLine(key, value, tank, preferences));
   if (lines.length === 0) {
     const others = problems.slice(1).map(({ text }) => text);
@@ -185,7 +185,7 @@ function changes(
 /** Takes back what the last statement said: the values before it stand again. */
 export async function takeBack(turn: Turn): Promise<Reply> {
   const { stated } = turn.dialogue;
-  if (!stated) {
+  if (!stated || !turn.tanks.some(({ id }) => id === stated.tank)) {
     const hadTopic = turn.dialogue.topic !== undefined;
     turn.dialogue.given = {};
     turn.dialogue.known = {};
@@ -204,6 +204,7 @@ export async function takeBack(turn: Turn): Promise<Reply> {
     if (!value) await turn.store.removeValue(turn.speaker.id, stated.tank, key, now(turn));
   await turn.store.saveValues(turn.speaker.id, stated.tank, restored, now(turn));
   delete turn.dialogue.stated;
+  forgetSaid(turn, Object.keys(stated.before));
   const again =
     Object.keys(restored).length > 0 ? 'What stood there before stands again.' : 'The tank’s history keeps it.';
   return notice(turn.speaker, `Taken back: ${names.join('; ')}.`, { body: again, private: true });

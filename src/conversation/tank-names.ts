@@ -1,20 +1,69 @@
 import { literal } from '../core/literal.js';
 import type { Tank } from './ports.js';
-import { currentTank, now, type Turn } from './turn.js';
+import { currentTank, now, openTopic, type Turn } from './turn.js';
 
 /** What a member's first tank is called until they name it. */
 export const FIRST_TANK = 'main tank';
 
+export const tankCalled = ({ tanks }: Turn, name: string): Tank | undefined =>
+  tanks.find((tank) => tank.name.toLowerCase() === name.trim().toLowerCase());
+
+/** What was said about one tank says nothing about the next. */
+function leaveTank(turn: Turn): void {
+  const { dialogue } = turn;
+  dialogue.known = {};
+  dialogue.answerLeft = true;
+  const asksForTank = Object.values(openTopic(turn)?.inputs ?? {}).some(({ profile }) => profile !== undefined);
+  if (!asksForTank) return;
+  // Numbers that no page keeps are of the old tank too: how high its water stood, how much of it was covered.
+  dialogue.given = {};
+  delete dialogue.doubts;
+}
+
+const withCurrent = (tanks: readonly Tank[], current: string): Tank[] =>
+  tanks.map((tank) => ({ ...tank, current: tank.id === current }));
+
+/** Makes another tank the one that is spoken of. */
+export async function makeCurrent(turn: Turn, { id }: Tank): Promise<void> {
+  await turn.store.useTank(turn.speaker.id, id);
+  turn.tanks = withCurrent(turn.tanks, id);
+  leaveTank(turn);
+}
+
+/** Starts a tank, which is the current one from now on. @throws StoreProblem `name-taken` */
+export async function startTank(turn: Turn, name: string): Promise<Tank> {
+  const tank = await startHere(turn, name);
+  leaveTank(turn);
+  return tank;
+}
+
+async function startHere(turn: Turn, name: string): Promise<Tank> {
+  const tank = await turn.store.createTank(turn.speaker.id, name, now(turn));
+  turn.tanks = withCurrent([...turn.tanks, tank], tank.id);
+  return tank;
+}
+
+/** Deletes a tank. @returns the tank that became the current one instead, if any */
+export async function removeTank(turn: Turn, { id, current }: Tank): Promise<Tank | undefined> {
+  await turn.store.removeTank(turn.speaker.id, id);
+  turn.tanks = turn.tanks.filter((tank) => tank.id !== id);
+  if (!current) return undefined;
+  const [next] = turn.tanks;
+  if (next) await makeCurrent(turn, next);
+  else leaveTank(turn);
+  return next;
+}
+
 /** The tank that a statement is about: the named one, the current one, or a new one. */
 export async function tankFor(turn: Turn, name: string | undefined): Promise<{ tank: Tank; created: boolean }> {
-  const wanted = name?.toLowerCase();
-  const found =
-    wanted === undefined ? currentTank(turn) : turn.tanks.find((tank) => tank.name.toLowerCase() === wanted);
+  const found = name === undefined ? currentTank(turn) : tankCalled(turn, name);
   if (found) {
-    if (!found.current) await turn.store.useTank(turn.speaker.id, found.id);
+    if (!found.current) await makeCurrent(turn, found);
     return { tank: found, created: false };
   }
-  return { tank: await turn.store.createTank(turn.speaker.id, name ?? FIRST_TANK, now(turn)), created: true };
+  // A first tank without a name is the one that was spoken of before it had a page.
+  const tank = name === undefined ? await startHere(turn, FIRST_TANK) : await startTank(turn, name);
+  return { tank, created: true };
 }
 
 const NO_NAME =
@@ -40,4 +89,11 @@ export function tankNamed(folded: string, tanks: readonly Tank[]): string | unde
     .split(' ')
     .filter((word) => !NO_NAME.test(word))
     .join(' ')} tank`;
+}
+
+/** Makes the tank current that a text names, before it is read: what it says itself is about that tank. */
+export async function turnToNamed(turn: Turn, folded: string): Promise<void> {
+  const name = tankNamed(folded, turn.tanks);
+  const tank = name === undefined ? undefined : tankCalled(turn, name);
+  if (tank && !tank.current) await makeCurrent(turn, tank);
 }

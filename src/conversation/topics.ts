@@ -15,7 +15,7 @@ import { namedFor } from './named-for.js';
 import { recalled } from './press.js';
 import { makeReply } from './replies.js';
 import { keep } from './statement.js';
-import { tankFor, tankNamed } from './tank-names.js';
+import { tankNamed } from './tank-names.js';
 import { currentTank, hintsFor, preferencesFor, type Turn } from './turn.js';
 import { askWhich, askWhichOne, misfit, whichIsMeant } from './unclear.js';
 import { type Heard, saysAnything, type Understood, understand } from './understand.js';
@@ -200,8 +200,12 @@ const CARRIED: readonly string[] = [
   'photon flux',
 ];
 
-/** "What sg is that": the result of the last answer where the new question lacks one of its kind. */
+/**
+ * "What sg is that": the result of the last answer where the new question lacks one of its kind. What was worked out for
+ * another tank is not meant.
+ */
 async function fromLastAnswer(turn: Turn, calculation: Calculation, given: Given, text: string): Promise<Given> {
+  if (turn.dialogue.answerLeft) return {};
   const named = QUANTITIES_CALLED[text.match(NAMES_RESULT)?.[1] ?? ''];
   const last = await recalled(turn, turn.dialogue.answer);
   if (typeof last === 'string' || last.outcome.calculation.id === calculation.id) return {};
@@ -235,12 +239,6 @@ export async function question(turn: Turn, heard: Heard, topics: readonly TopicS
   const { calculation } = topics[0]!;
   const understood = remember(turn, await understand(heard, calculation.inputs, hintsFor(turn, heard.said)));
   const preferences = preferencesFor(turn, heard.said);
-  const named = tankNamed(heard.text, turn.tanks);
-  const other = named === undefined ? undefined : turn.tanks.find(({ name }) => name === named);
-  if (other && !other.current) {
-    const { tank } = await tankFor(turn, other.name);
-    turn.tanks = turn.tanks.map((entry) => ({ ...entry, current: entry.id === tank.id }));
-  }
   const goesOn = turn.dialogue.asked !== undefined || !saysAnything(understood) || CHANGES.test(heard.text);
   const sameTopic = turn.dialogue.topic === calculation.id && goesOn;
   const carried = POINTS_BACK.test(heard.text)

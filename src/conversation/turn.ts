@@ -4,9 +4,10 @@ import { systemOf, type UnitRow } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import { METRIC, type Preferences, preferencesFrom } from '../core/show-value.js';
 import type { KeepFile } from '../keep-file.js';
-import type { UnitHints } from '../language/readings.js';
+import type { Hints } from '../language/readings.js';
+import { calculationNamed } from './catalogue.js';
 import type { Command } from './command.js';
-import { type Dialogue, dialogueFrom } from './dialogue.js';
+import { asEarlier, type Dialogue, dialogueFrom } from './dialogue.js';
 import { withFed, workedOut } from './feeders.js';
 import type { Clock, Speaker, Store, Tank } from './ports.js';
 import { fromStored } from './tank-values.js';
@@ -76,10 +77,11 @@ const unitsSoFar = ({ dialogue, preferred }: Turn): Preferences | undefined => d
 export const preferencesFor = (turn: Turn, said: readonly UnitRow[]): Preferences =>
   preferencesFrom(said, unitsSoFar(turn) ?? METRIC);
 
-export const hintsFor = (turn: Turn, said: readonly UnitRow[]): UnitHints => ({
+export const hintsFor = (turn: Turn, said: readonly UnitRow[]): Hints => ({
   preferences: unitsSoFar(turn) ?? METRIC,
   settled: unitsSoFar(turn) !== undefined,
   said,
+  now: turn.clock.now(),
 });
 
 /** Notes the units of a message: for this conversation, and as the member's own while they have none. */
@@ -91,6 +93,30 @@ export async function learnUnits(turn: Turn, said: readonly UnitRow[]): Promise<
 }
 
 export const currentTank = ({ tanks }: Turn): Tank | undefined => tanks.find(({ current }) => current);
+
+/** The calculation that the conversation is about. */
+export const openTopic = ({ dialogue }: Turn): Calculation | undefined =>
+  dialogue.topic === undefined ? undefined : calculationNamed(dialogue.topic);
+
+/** Forgets numbers of the tank that were said in this conversation, for the open question too. */
+export function forgetSaid(turn: Turn, keys: readonly string[]): void {
+  const { dialogue } = turn;
+  const inputs = openTopic(turn)?.inputs;
+  const without = (values: Given, keyOf: (id: string) => string | undefined): Given =>
+    Object.fromEntries(Object.entries(values).filter(([id]) => !keys.includes(keyOf(id) ?? '')));
+  dialogue.known = without(dialogue.known, (key) => key);
+  dialogue.given = without(dialogue.given, (id) => inputs?.[id]?.profile);
+}
+
+/** Takes what a tank's page has from now on for what was said before. */
+export function replaceSaid(turn: Turn, values: Given): void {
+  const { dialogue } = turn;
+  const inputs = openTopic(turn)?.inputs;
+  const given = Object.entries(dialogue.given).map(([id, value]) => [id, values[inputs?.[id]?.profile ?? ''] ?? value]);
+  forgetSaid(turn, Object.keys(values));
+  // An open question about sizes of its own takes none from the page: the new ones must stand with it.
+  dialogue.given = asEarlier(Object.fromEntries(given));
+}
 
 export const now = ({ clock }: Turn): string => clock.now().toISOString();
 

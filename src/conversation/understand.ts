@@ -12,7 +12,7 @@ import { isLittle, type Words, wordsOf } from '../language/cues.js';
 import { type Mention, measurementsIn } from '../language/measurements.js';
 import { type NormalText, normalText, originalSpan } from '../language/normal-text.js';
 import { givenFrom } from '../language/read-value.js';
-import type { UnitHints } from '../language/readings.js';
+import type { Hints } from '../language/readings.js';
 import { type Assignment, assignRoles, type Doubt } from '../language/roles.js';
 
 /** A message cut into words and measurements, before anybody asks what it is about. */
@@ -51,14 +51,14 @@ export interface Understood {
 export async function understand(
   heard: Heard,
   inputs: Readonly<Record<string, Input>>,
-  hints: UnitHints,
+  hints: Hints,
   asked?: string,
   strict = false,
 ): Promise<Understood> {
   const lookups = lookupsIn(inputs, heard.text);
   const clocks = clockRoles(inputs, heard.text, heard.words);
   const choices = choicesIn(inputs, heard.words);
-  const dates = await datesIn(inputs, heard.text);
+  const dates = await datesIn(inputs, heard.text, hints.now);
   const chosen = choices.some(({ id }) => id === asked);
   const free = outside(heard.mentions, [...lookups, ...clocks.roles, ...dates]).filter(
     // "Corrected to 25" answers with a choice; its 25 is no reading.
@@ -109,11 +109,11 @@ function decoysFor(inputs: Readonly<Record<string, Input>>): Readonly<Record<str
 const isAmbiguous = ({ units }: Mention): boolean =>
   ['mass', 'volume'].every((quantity) => units.some(({ quantities }) => quantities.includes(quantity as never)));
 
-async function datesIn(inputs: Readonly<Record<string, Input>>, text: string): Promise<TextRole[]> {
+async function datesIn(inputs: Readonly<Record<string, Input>>, text: string, now: Date): Promise<TextRole[]> {
   const id = Object.keys(inputs).find((name) => inputs[name]!.kind === 'date');
   if (id === undefined) return [];
   const { findDate } = await import('../language/dates.js');
-  const found = findDate(text);
+  const found = findDate(text, now);
   return found ? [{ id, text: found.date, start: found.start, end: found.end }] : [];
 }
 

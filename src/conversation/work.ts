@@ -6,7 +6,7 @@ import { run } from '../core/run.js';
 import type { Preferences } from '../core/show-value.js';
 import { asEarlier } from './dialogue.js';
 import { makeReply } from './replies.js';
-import { gather, now, type Turn } from './turn.js';
+import { forgetSaid, gather, now, type Turn } from './turn.js';
 import type { Understood } from './understand.js';
 
 const MOST_KEPT_NAMED = 6;
@@ -40,6 +40,7 @@ export async function work(
     at: now(turn),
   });
   turn.dialogue.answer = answerId;
+  delete turn.dialogue.answerLeft;
   return answer(turn, outcome, preferences, answerId, turn.understood);
 }
 
@@ -62,8 +63,6 @@ function takenForGranted(understood: Understood, inputs: Reply['inputs']): Reply
 }
 
 function rememberTopic({ dialogue }: Turn, calculation: Calculation, given: Given): void {
-  if (dialogue.topic !== undefined && dialogue.topic !== calculation.id)
-    dialogue.before = { topic: dialogue.topic, given: asEarlier(dialogue.given) };
   dialogue.topic = calculation.id;
   dialogue.given = asEarlier(given);
   delete dialogue.asked;
@@ -126,7 +125,10 @@ function refuse(turn: Turn, outcome: Outcome & { kind: 'refusal' }, preferences:
     ({ id, from, input }) => from !== 'default' && from !== 'table' && input && !about.includes(id),
   );
   turn.dialogue.given = Object.fromEntries(Object.entries(turn.dialogue.given).filter(([id]) => !about.includes(id)));
-  for (const id of about) forget(turn, calculation, id);
+  forgetSaid(
+    turn,
+    about.flatMap((id) => calculation.inputs[id]?.profile ?? []),
+  );
   if (about[0] !== undefined && about[0] in calculation.inputs) turn.dialogue.asked = about[0];
   const keptText = kept.slice(0, MOST_KEPT_NAMED).map((used) => `${used.name} ${inputIn(used, preferences).shown}`);
   const body = [
@@ -140,10 +142,4 @@ function refuse(turn: Turn, outcome: Outcome & { kind: 'refusal' }, preferences:
     ...(body.length > 0 ? { body: body.join('\n') } : {}),
     asks: about.slice(0, 1),
   });
-}
-
-function forget(turn: Turn, { inputs }: Calculation, id: string): void {
-  const key = inputs[id]?.profile;
-  if (key === undefined) return;
-  turn.dialogue.known = Object.fromEntries(Object.entries(turn.dialogue.known).filter(([known]) => known !== key));
 }

@@ -7,10 +7,19 @@ import { functions } from './functions.js';
 import type { OtherVerdict, Outcome, UsedInput, WorkedResult, WorkedStep } from './outcome.js';
 import { clockText } from './quantity/clock-text.js';
 import { forReading } from './quantity/number.js';
-import { fromSI, unitNamed } from './quantity/units.js';
+import { fromSI, type UnitRow, unitNamed } from './quantity/units.js';
 import type { ReplyInput, ReplyResult, ReplyStep } from './reply.js';
 import { type SymbolUnits, showStep, unitText } from './show-step.js';
-import { digits, displayed, type Preferences, show, showBoth, showInput, type ValueFormat } from './show-value.js';
+import {
+  digits,
+  displayed,
+  type Preferences,
+  show,
+  showBoth,
+  showInput,
+  showRange,
+  type ValueFormat,
+} from './show-value.js';
 
 type Answered = Outcome & { kind: 'answer' };
 
@@ -70,6 +79,7 @@ export function inputIn(used: UsedInput, preferences: Preferences): ReplyInput {
         ? {}
         : { low: fromSI(used.low, shown.unit), high: fromSI(used.high, shown.unit) };
     const difference = input.quantity === 'temperature difference' ? { difference: true } : {};
+    const read = saidRange(used, shown.unit) ?? shown.text;
     return {
       id,
       name,
@@ -78,7 +88,7 @@ export function inputIn(used: UsedInput, preferences: Preferences): ReplyInput {
       si,
       si_unit,
       from,
-      shown: used.via === undefined ? shown.text : `${shown.text} (worked out: ${used.via})`,
+      shown: used.via === undefined ? read : `${read} (worked out: ${used.via})`,
       ...difference,
       ...spread,
     };
@@ -90,6 +100,10 @@ export function inputIn(used: UsedInput, preferences: Preferences): ReplyInput {
   const option = input?.kind === 'choice' ? input.options[text ?? '']?.label : undefined;
   return { id, name, value: text ?? '', unit: '', si: si ?? null, si_unit, from, shown: option ?? text ?? '' };
 }
+
+/** The range that somebody said. A range without a unit is a guess of ours, which is listed by its middle. */
+const saidRange = ({ low, high, unit: said }: UsedInput, unit: UnitRow): string | undefined =>
+  low === undefined || high === undefined || said === undefined ? undefined : showRange(low, high, unit);
 
 const formatOf = (result: { quantity: ValueFormat['quantity'] } & Partial<ValueFormat>): ValueFormat => ({
   quantity: result.quantity,
@@ -224,7 +238,8 @@ export function fillIn(text: string, outcome: Answered, preferences: Preferences
       return how === ':both' ? showBoth(value, format, preferences) : show(value, format, preferences);
     }
     const used = outcome.inputs.find(({ id }) => id === name);
-    if (used) return inputIn(used, preferences).shown;
+    // What a sentence says holds at the value that was worked with, not along the whole of a said range.
+    if (used) return inputIn({ ...used, low: undefined, high: undefined }, preferences).shown;
     return showSymbol(name, outcome, preferences);
   });
 }

@@ -22,6 +22,8 @@ export const US: Preferences = { system: 'us', temperature: 'degF' };
 export const IMPERIAL: Preferences = { system: 'imperial', temperature: 'degC' };
 
 const DEFAULT_FIGURES = 3;
+/** More than anybody says: what was said is printed whole. */
+const SAID_FIGURES = 7;
 
 export interface ValueFormat {
   readonly quantity: QuantityName;
@@ -107,9 +109,13 @@ export function showInput(
         : input.quantity === 'fraction'
           ? unitNamed('%')
           : unitFor(format, preferences);
-  const value = withFigures(fromSI(si, unit), said === undefined ? 3 : 7);
+  const value = withFigures(fromSI(si, unit), said === undefined ? DEFAULT_FIGURES : SAID_FIGURES);
   return { text: joined(forReading(value), unit), unit, value };
 }
+
+/** A range as it was said: `60 to 66 °F`. */
+export const showRange = (low: number, high: number, unit: UnitRow): string =>
+  joined([low, high].map((si) => forReading(withFigures(fromSI(si, unit), SAID_FIGURES))).join(' to '), unit);
 
 /** The preferences that go with the unit a member used: a tank in inches is answered in US units, 78 °F in Fahrenheit. */
 export function preferencesFrom(units: readonly UnitRow[], fallback: Preferences): Preferences {

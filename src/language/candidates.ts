@@ -2,7 +2,7 @@ import type { Input, QuantityInput } from '../core/calculation.js';
 import type { CueFound } from './cues.js';
 import type { CuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
-import { narrowness, type Reading, readingsOf, type UnitHints } from './readings.js';
+import { type Hints, narrowness, type Reading, readingsOf } from './readings.js';
 import { isQuantity } from './sizes.js';
 
 /** A mention that could be the value of an input. */
@@ -28,7 +28,7 @@ export function candidatesFor(
   inputs: Readonly<Record<string, Input>>,
   cues: CuePlaces,
   text: string,
-  hints: UnitHints,
+  hints: Hints,
   asked: string | undefined,
   mentions: readonly Mention[],
   least = 0,
@@ -96,7 +96,7 @@ export function mismatchOf(
   inputs: Readonly<Record<string, Input>>,
   cues: CuePlaces,
   text: string,
-  hints: UnitHints,
+  hints: Hints,
 ): { id: string; mention: Mention }[] {
   if (mention.units.length === 0 || mention.group) return [];
   const saidOf = Object.keys(inputs).filter((id) =>

@@ -8,7 +8,7 @@ import { optionMeant } from './choices.js';
 import { wordsOf } from './cues.js';
 import { type Mention, measurementsIn } from './measurements.js';
 import { normalText } from './normal-text.js';
-import { type Reading, readingsOf, type UnitHints } from './readings.js';
+import { type Hints, type Reading, readingsOf } from './readings.js';
 
 /** A text read as the value of one input. */
 export type ReadValue =
@@ -24,7 +24,7 @@ export const givenFrom = (reading: Reading): GivenValue => ({
 });
 
 /** Reads what somebody typed for one input: an option of a command, or the answer to its question. */
-export async function readValue(input: Input, text: string, hints: UnitHints): Promise<ReadValue> {
+export async function readValue(input: Input, text: string, hints: Hints): Promise<ReadValue> {
   const normal = normalText(text);
   if (input.kind === 'quantity') {
     const mentions = measurementsIn(normal.text);
@@ -59,7 +59,7 @@ export async function readValue(input: Input, text: string, hints: UnitHints): P
   }
   if (input.kind === 'date') {
     const { findDate } = await import('./dates.js');
-    const read = findDate(text)?.date;
+    const read = findDate(text, hints.now)?.date;
     return read === undefined
       ? { problem: `“${shortened(text)}” is no date I can read: 21 June or 2027-06-21 would be right.` }
       : { value: { text: read, from: 'message' }, guessed: false };

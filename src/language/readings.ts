@@ -17,13 +17,14 @@ export interface Reading {
   readonly specificGravity?: number;
 }
 
-/** What else is known when a unit must be guessed. */
-export interface UnitHints {
+/** What else is known when a unit must be guessed, or a day stands without its date. */
+export interface Hints {
   readonly preferences: Preferences;
   /** The preference was stated or follows from units in this conversation, so it may decide. */
   readonly settled: boolean;
   /** Units said elsewhere in the same message. */
   readonly said: readonly UnitRow[];
+  readonly now: Date;
 }
 
 const inBand = (si: number, band: QuantityInput['range']): boolean => {
@@ -107,7 +108,7 @@ const isBare = (input: QuantityInput, mention: Mention): boolean =>
  * The ways a mention can be read as a value of an input, likeliest first. Several with equal right mean that the member must
  * be asked.
  */
-export function readingsOf(input: QuantityInput, mention: Mention, hints: UnitHints): Reading[] {
+export function readingsOf(input: QuantityInput, mention: Mention, hints: Hints): Reading[] {
   if (input.quantity === 'salinity' && isSpecificGravity(mention)) return [fromSpecificGravity(mention)];
   const said = saidUnits(input, mention);
   if (said.length > 0) return said.map((unit) => reading(input, mention, unit, false));
@@ -132,7 +133,7 @@ export function readingsOf(input: QuantityInput, mention: Mention, hints: UnitHi
 }
 
 /** Readings in a system of units that the conversation has settled on, or that the same message uses, beat the rest. */
-function preferred(readings: Reading[], { preferences, settled, said }: UnitHints): Reading[] {
+function preferred(readings: Reading[], { preferences, settled, said }: Hints): Reading[] {
   if (readings.length < 2) return readings;
   const scale =
     said.find(({ id }) => id === 'degC' || id === 'degF')?.id ?? (settled ? preferences.temperature : undefined);

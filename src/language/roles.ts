@@ -4,7 +4,7 @@ import { type Candidate, candidatesFor, DECOY_NEAR, isLabel, leastNear, mismatch
 import type { Words } from './cues.js';
 import { cuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
-import { type Reading, readingsOf, type UnitHints } from './readings.js';
+import { type Hints, type Reading, readingsOf } from './readings.js';
 import { isQuantity, setFor, sizeSets, unitsForBareSizes } from './sizes.js';
 
 /** A mention taken as the value of an input. */
@@ -60,7 +60,7 @@ export function assignRoles(
   mentions: readonly Mention[],
   words: Words,
   text: string,
-  hints: UnitHints,
+  hints: Hints,
   { asked, strict = false, decoys = NO_DECOYS }: RoleOptions = {},
 ): Assignment {
   const roles: Role[] = [];

@@ -3,7 +3,7 @@ import { type UnitRow, unitNamed } from '../core/quantity/units.js';
 import type { Words } from './cues.js';
 import { findPhrase } from './cues.js';
 import type { Mention } from './measurements.js';
-import type { UnitHints } from './readings.js';
+import type { Hints } from './readings.js';
 
 /** Three inputs that joined sizes belong to: length, width, height of the tank, of the sump. */
 export interface SizeSet {
@@ -62,7 +62,7 @@ const HOME_TANK = [0.05, 4] as const;
 const BARE_SIZE_UNITS = ['in', 'cm', 'ft'] as const;
 
 /** The units in which bare sizes make a box the size of a home tank. */
-export function unitsForBareSizes(group: readonly Mention[], hints: UnitHints): readonly UnitRow[] {
+export function unitsForBareSizes(group: readonly Mention[], hints: Hints): readonly UnitRow[] {
   const product = group.reduce((total, { value }) => total * value, 1);
   const units = BARE_SIZE_UNITS.map(unitNamed).filter((unit) => {
     const volume = group.length === 3 ? product * unit.factor ** 3 : product * unit.factor ** 2 * 0.4;

@@ -1,13 +1,13 @@
 import type { Reply, ReplyStep } from '../core/reply.js';
 import { escaped, fixedWidth } from './escape.js';
-import { capital, cautionsOf, type LEVELS, usedLines } from './text.js';
+import { capital, cautionsOf, type LEVELS, listedResults, usedLines } from './text.js';
 
 const MARKS = { stop: '⛔ **Stop:**', caution: '⚠️ **Caution:**', note: 'ℹ️ Note:' } as const;
 const HEARS = '-# Press Answer, reply to this message or mention me: I hear nothing else in this channel.';
 
 /** The bottom line, what is dangerous about it, the results, and the other cautions: what must be seen. */
 export function essentials(reply: Reply): string[] {
-  const { kind, headline, results, body = '' } = reply;
+  const { kind, headline, body = '' } = reply;
   const marked = (level: (typeof LEVELS)[number]) =>
     cautionsOf(reply, level).map((text) => `${MARKS[level]} ${escaped(text)}`);
   const line = escaped(headline);
@@ -15,7 +15,9 @@ export function essentials(reply: Reply): string[] {
     kind === 'answer' ? `### ${line}` : kind === 'question' ? line : `**${line}**`,
     marked('stop').join('\n'),
     escaped(body),
-    results.map(({ name, shown }) => `${escaped(capital(name))}: **${escaped(shown)}**`).join('\n'),
+    listedResults(reply)
+      .map(({ name, shown }) => `${escaped(capital(name))}: **${escaped(shown)}**`)
+      .join('\n'),
     [...marked('caution'), ...marked('note')].join('\n'),
   ];
 }

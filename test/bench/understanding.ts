@@ -6,6 +6,7 @@ import { topicsOf } from '../../src/language/topic.js';
 import { sentences } from './messages.js';
 import { medianPace, type Pace, timeEach } from './rounds.js';
 
+const NOW = new Date('2027-03-01T19:00:00-05:00');
 const WARM_UP = 12;
 const ROUNDS = 12;
 
@@ -13,7 +14,7 @@ const ROUNDS = 12;
 function read(sentence: string) {
   const heard = hearText(sentence);
   const [topic] = topicsOf(heard.words, heard.mentions, calculationList);
-  const hints = { preferences: METRIC, settled: false, said: heard.said };
+  const hints = { preferences: METRIC, settled: false, said: heard.said, now: NOW };
   return understand(heard, topic?.calculation.inputs ?? profileInputs, hints);
 }
 

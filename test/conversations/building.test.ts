@@ -190,6 +190,14 @@ describe('whole conversations', () => {
     expect((await talk.says('tell me a joke')).headline).toContain('did not understand');
   });
 
+  test('no more is kept of a conversation than it goes on with', async () => {
+    await talk.says('how long is the day at 18 south on 21 June');
+    await talk.says('how much salt for 50 gal at 35 ppt');
+    const state = await talk.store.dialogue('ada', 'direct/');
+    expect(state).toContain('salt.mix');
+    expect(state).not.toContain('light.day_length');
+  });
+
   test('two members do not see or change each other', async () => {
     await talk.says('my tank is 150x60x55 cm', { id: 'ada' });
     expect((await talk.says('show my tank', { id: 'bea' })).headline).toContain('No tank is kept');

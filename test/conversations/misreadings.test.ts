@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { startTalk } from '../conversation.js';
+import type { Reply } from '../../src/core/reply.js';
+import { customId } from '../../src/faces/discord/custom-ids.js';
+import { discordMessages } from '../../src/render/discord.js';
+import { fromOf, inputsOf, startTalk } from '../conversation.js';
 
 const INCH = 0.0254;
 const GALLON = 231 * INCH ** 3;
+const textOnDiscord = (reply: Reply): string => JSON.stringify(discordMessages(reply, customId, false));
 const F = (t: number) => ((t - 32) * 5) / 9 + 273.15;
 const C = (t: number) => t + 273.15;
 
@@ -192,5 +196,142 @@ describe('what a tank keeps', () => {
     expect(await page('my tank is 72x24x24 in, 1/2 in glass', 'the glass is 3/4 in', 'forget that')).toContain(
       'pane thickness 0.5 in',
     );
+  });
+});
+
+test.each([
+  ['how long is the day at 25 N today', '2031-08-09'],
+  ['how long is the day at 25 N tomorrow', '2031-08-10'],
+  ['how long is the day at 25 N on 21 june', '2031-06-21'],
+  ['/light day-length latitude:25 N date:today', '2031-08-09'],
+])('%s: a day is told from the clock', async (say, date) => {
+  const talk = await startTalk();
+  const clock = { now: () => new Date('2031-08-09T10:00:00Z') };
+  const [reply] = await talk.brinewright.reply({ id: 'ada' }, { say }, clock);
+  expect(reply!.text).toContain(`date ${date}`);
+  await talk.close();
+});
+
+describe('a range that was said is shown as it was said', () => {
+  const shown = (reply: Reply, id: string) => reply.inputs.find((input) => input.id === id)?.shown;
+
+  test.each([
+    ['the room is 60-66 F', 'room_temperature', '60 to 66 °F'],
+    ['the room is 16 to 19 C', 'room_temperature', '16 to 19 °C'],
+    ['room 66 F, humidity 40-50%', 'humidity', '40 to 50%'],
+  ])('%s', async (say, id, wanted) => {
+    const talk = await startTalk();
+    const reply = await talk.says(`what heater for 90 gal at 78F, ${say}`);
+    expect(shown(reply, id)).toBe(wanted);
+    expect(reply.text).toContain(wanted);
+    expect(textOnDiscord(reply)).toContain(wanted);
+    const later = await talk.says('at 80F');
+    expect(shown(later, id)).toBe(wanted);
+    await talk.close();
+  });
+
+  test('a verdict is said of the value that it was worked out for', async () => {
+    const talk = await startTalk();
+    const reply = await talk.says('is a 300 W heater enough for 90 gal at 78F, room 60-66 F');
+    expect(reply.headline).toContain('300 W holds 78 °F with the room at 63 °F');
+    expect(reply.text).toContain('room temperature 60 to 66 °F');
+    await talk.close();
+  });
+
+  test('a guess of ours is listed by its middle', async () => {
+    const talk = await startTalk();
+    const reply = await talk.says('what heater for 90 gal at 78F, the room is 66 F');
+    expect(shown(reply, 'humidity')).toBe('50%');
+    await talk.close();
+  });
+});
+
+describe('what was said of one tank is not said of the next', () => {
+  const BIG = 'how much water in a 72x24x24 in tank, 1/2 in glass, water 2 in below the rim';
+  const CUBE = { length: 20 * INCH, width: 20 * INCH, height: 20 * INCH };
+  const last = async (...says: string[]): Promise<Reply> => {
+    const talk = await startTalk();
+    for (const say of says.slice(0, -1)) await talk.says(say);
+    const reply = await talk.says(says.at(-1)!);
+    await talk.close();
+    return reply;
+  };
+
+  test.each([
+    ['a first tank with a name', [BIG, 'my frag tank is 20x20x20 in']],
+    [
+      'a number that no page keeps',
+      ['how much water in a 72x24x24 in tank, 15 in of water', 'my frag tank is 20x20x20 in'],
+    ],
+    ['/tank new', ['my tank is 30x30x30 in', BIG, '/tank new name:frag tank', 'it is 20x20x20 in']],
+    ['/tank use', ['my frag tank is 20x20x20 in', 'my nano tank is 10x10x10 in', BIG, '/tank use name:frag tank']],
+    [
+      '/tank remove',
+      ['my frag tank is 20x20x20 in', 'my nano tank is 10x10x10 in', BIG, '/tank remove name:nano tank confirm:remove'],
+    ],
+  ])('%s', async (_, says) => {
+    const reply = await last(...says, 'how much water does it hold');
+    expect(inputsOf(reply)).toMatchObject({ ...CUBE, freeboard: 0, glass_thickness: 0 });
+    expect(fromOf(reply, 'length')).toBe('profile');
+    expect(reply.text).not.toContain('You said before');
+  });
+
+  test('a question that names the other tank is about its numbers and those it says itself', async () => {
+    const reply = await last(
+      'my frag tank is 20x20x20 in',
+      'my nano tank is 10x10x10 in',
+      BIG,
+      'how much water does my frag tank hold with 1/4 in glass',
+    );
+    expect(inputsOf(reply)).toMatchObject({ ...CUBE, freeboard: 0, glass_thickness: 0.25 * INCH });
+  });
+
+  test('“it” is the tank that is spoken of, and no result about the one before', async () => {
+    const reply = await last(BIG, 'my frag tank is 20x20x20 in', 'how much salt does it need for 35 ppt');
+    expect(inputsOf(reply).volume).toBeCloseTo((20 * INCH) ** 3, 9);
+  });
+
+  test('what was told about a tank that is no more cannot be taken back', async () => {
+    const reply = await last('my tank is 72x24x24 in', '/tank remove name:main tank confirm:remove', 'forget that');
+    expect(reply.headline).toBe('There is nothing to take back.');
+  });
+
+  test('numbers of a tank that is no more are not used', async () => {
+    const reply = await last(
+      BIG,
+      'its glass is 1/2 in',
+      '/tank remove name:main tank confirm:remove',
+      'how much water does it hold',
+    );
+    expect(reply.kind).toBe('question');
+  });
+
+  test('a first tank without a name is the one that was spoken of', async () => {
+    const reply = await last(BIG, 'my tank is 60x24x24 in', 'how much water does it hold');
+    expect(inputsOf(reply)).toMatchObject({ length: 60 * INCH, freeboard: 2 * INCH, glass_thickness: 0.5 * INCH });
+  });
+
+  test('what the page keeps is newer than what was said for a question', async () => {
+    const reply = await last(BIG, 'the glass is 3/4 in', 'how much water does it hold');
+    expect(inputsOf(reply)).toMatchObject({ length: 72 * INCH, glass_thickness: 0.75 * INCH });
+  });
+
+  test.each([
+    ['taken back', 'forget that', 0.5],
+    ['cleared', '/tank clear field:glass thickness', 0],
+  ])('what is %s on the page is not used for the open question either', async (_, says, glass) => {
+    const reply = await last(
+      'my tank is 72x24x24 in with 1/2 in glass',
+      'how much water does it hold with 5/8 in glass',
+      'the glass is 3/4 in',
+      says,
+      'how much water does it hold',
+    );
+    expect(inputsOf(reply)).toMatchObject({ length: 72 * INCH, glass_thickness: glass * INCH });
+  });
+
+  test('what was said for a question about no tank stays', async () => {
+    const reply = await last('how long is the day on 21 June', '/tank new name:frag tank', '18 south');
+    expect(reply.text).toContain('You said before: date 2027-06-21.');
   });
 });

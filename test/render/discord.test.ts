@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Reply } from '../../src/core/reply.js';
 import { customId } from '../../src/faces/discord/custom-ids.js';
 import { type DiscordMessage, discordMessages, plainMessages } from '../../src/render/discord.js';
+import { startTalk } from '../conversation.js';
 import { buttonsOf, type Component, type MessageBody, textOf } from '../platform/api.js';
 import { checkMessage } from '../platform/check-message.js';
 import { answer, reply } from '../platform/replies.js';
@@ -102,6 +103,16 @@ describe('a worked answer', () => {
       order.map((part) => shown.indexOf(part)).sort((a, b) => a - b),
     );
     for (const part of order) expect(shown).toContain(part);
+  });
+
+  test('lists the results that the text lists: the ends of a range stand behind its result', async () => {
+    const talk = await startTalk();
+    const raised = await talk.says('salinity is 33 how much salt to get to 35 in 100 gal');
+    expect(raised.results.map(({ id }) => id)).toEqual(expect.arrayContaining(['salt_mass', 'salt_mass_low']));
+    const shown = all(raised);
+    expect(shown).toMatch(/Salt mix: \*\*.*, likely /);
+    expect(shown).not.toMatch(/(?:low|high) end: /);
+    await talk.close();
   });
 
   test('keeps its steps and sources behind the button where there is one', () => {
