@@ -6,6 +6,7 @@ import { helpCommand } from './help.js';
 import { lightCommand } from './light.js';
 import { mydataCommand } from './mydata.js';
 import { planCommand } from './plan.js';
+import { powerCommand } from './power.js';
 import { salinityCommand } from './salinity.js';
 import { saltCommand } from './salt.js';
 import { structureCommand } from './structure.js';
@@ -23,6 +24,7 @@ export const commands = [
   lightCommand,
   mydataCommand,
   planCommand,
+  powerCommand,
   salinityCommand,
   saltCommand,
   structureCommand,

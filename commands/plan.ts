@@ -56,6 +56,7 @@ const onStep =
 export const planCommand: Command = {
   name: 'plan',
   description: 'The build as a whole: its steps on dates, its shopping list, its budget',
+  calculations: ['cost.budget'],
   actions: [
     {
       name: 'start',

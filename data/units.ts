@@ -597,7 +597,7 @@ export const unitTable: readonly UnitRow[] = [
     shown: 'g a day',
     words: ['g/day', 'g a day', 'g per day', 'grams a day', 'grams per day', 'gram a day', 'grams/day'],
   },
-  { id: 'A', quantities: ['current'], factor: 1, shown: 'A', words: ['amp', 'amps', 'ampere', 'amperes'] },
+  { id: 'A', quantities: ['current'], factor: 1, shown: 'A', words: ['a', 'amp', 'amps', 'ampere', 'amperes'] },
   { id: 'V', quantities: ['voltage'], factor: 1, shown: 'V', words: ['v', 'volt', 'volts', 'vac', 'vdc'] },
   {
     id: 'Ah',

@@ -31,6 +31,10 @@ const PREPOSITION = new RegExp(
     `|\\d+(?:\\.\\d+)?(?![\\d.])(?!\\s*(?:in(?![a-z])|inch|"|'|ft|feet|cm|mm|x|by|/|-))(?!\\s+[a-z]{3,}s(?![a-z])))`,
 );
 
+/** A lone `a` after a blank is amperes before what amperes are said of, or at the end of a sentence; else it is the article. */
+const AMPERES =
+  /^(?:\s+(?:breaker|fuse|fused|circuit|socket|outlet|plug|cord|lead|chain|limit|max|rated|rating|supply|timer|at)\b|\s*[,;.?!)]|\s*$)/;
+
 /** Reads a unit that begins at `start` of a folded text, the longest that fits; a long word may hold one slip of the finger. */
 export function unitAt(text: string, start: number): UnitFound | undefined {
   for (let length = Math.min(longest, text.length - start); length > 0; length -= 1) {
@@ -42,6 +46,7 @@ export function unitAt(text: string, start: number): UnitFound | undefined {
     if (isLetter(last) && isLetter(text[end])) continue;
     if (/\d$/.test(word) && /[\d]/.test(text[end] ?? '')) continue;
     if (word === 'in' && PREPOSITION.test(text.slice(end, end + 24))) return undefined;
+    if (word === 'a' && !/\d/.test(text[start - 1] ?? '') && !AMPERES.test(text.slice(end, end + 12))) return undefined;
     if ((word === 'x' || word === 'times') && units.length > 0) return undefined;
     return { units, end };
   }

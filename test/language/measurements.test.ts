@@ -138,3 +138,16 @@ describe('any text', () => {
     );
   });
 });
+
+describe('amperes and the article', () => {
+  const unitsIn = (text: string) => measurementsIn(normalText(text).text).map(({ units }) => units[0]?.id);
+  test.each(['15A breaker', '15 A breaker', 'a 10a fuse', '13 amp plug', 'it draws 6.7 A.', 'rated 16 A', '20A, 120V'])(
+    '%s',
+    (text) => {
+      expect(unitsIn(text)[0]).toBe('A');
+    },
+  );
+  test.each(['2 a side', '78 a bit warm', '5 a week', 'i have 3 a year old'])('%s', (text) => {
+    expect(unitsIn(text)).not.toContain('A');
+  });
+});

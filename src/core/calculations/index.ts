@@ -1,6 +1,8 @@
 // Written by `npm run gen`.
 import { airVentilation } from './air-ventilation.js';
 import { coolingNeed } from './cooling-need.js';
+import { costBudget } from './cost-budget.js';
+import { costRunning } from './cost-running.js';
 import { drainClog } from './drain-clog.js';
 import { drainEmergency } from './drain-emergency.js';
 import { drainHoleLayout } from './drain-hole-layout.js';
@@ -10,6 +12,9 @@ import { drainStack } from './drain-stack.js';
 import { drainSubmergence } from './drain-submergence.js';
 import { drainbackSafeLevel } from './drainback-safe-level.js';
 import { drainbackVolume } from './drainback-volume.js';
+import { electricBackup } from './electric-backup.js';
+import { electricCircuit } from './electric-circuit.js';
+import { electricCord } from './electric-cord.js';
 import { evaporationRate } from './evaporation-rate.js';
 import { floorJoist } from './floor-joist.js';
 import { glassBottom } from './glass-bottom.js';
@@ -68,6 +73,8 @@ import { weightTank } from './weight-tank.js';
 export const calculations = [
   airVentilation,
   coolingNeed,
+  costBudget,
+  costRunning,
   drainClog,
   drainEmergency,
   drainHoleLayout,
@@ -77,6 +84,9 @@ export const calculations = [
   drainSubmergence,
   drainbackSafeLevel,
   drainbackVolume,
+  electricBackup,
+  electricCircuit,
+  electricCord,
   evaporationRate,
   floorJoist,
   glassBottom,

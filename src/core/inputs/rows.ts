@@ -29,6 +29,8 @@ interface Spec {
   readonly columns: readonly Column[];
   /** A text with fewer rows is no list, where single numbers of that kind are inputs of their own. */
   readonly atLeast?: number;
+  /** A pattern for what must stand between the numbers of a row, where bare numbers alone would catch too much. */
+  readonly between?: string;
   readonly words?: readonly string[];
   readonly needed?: LookupInput['needed'];
   readonly profile?: LookupInput['profile'];
@@ -79,8 +81,8 @@ function rowsOfList(text: string, columns: readonly Column[]): number[][] | unde
 }
 
 /** A list of rows of numbers, `60 W 11 h, 120 W 8 h`, for sums such as `sum_i(P_i*h_i)`. */
-export function rows({ row, columns, atLeast = 1, ...spec }: Spec): LookupInput {
-  const gap = '[^\\d,;+\\n]{0,40}?';
+export function rows({ row, columns, atLeast = 1, between, ...spec }: Spec): LookupInput {
+  const gap = between === undefined ? '[^\\d,;+\\n]{0,40}?' : `\\s*${between}\\s*`;
   const one = columns.map(patternOf).join(gap);
   const each = new RegExp(one, 'g');
   const right = `write each ${row} as ${columns.map(({ name }) => name).join(' and ')}: ${spec.example}`;
@@ -100,7 +102,7 @@ export function rows({ row, columns, atLeast = 1, ...spec }: Spec): LookupInput 
     symbols: Object.fromEntries(
       columns.map(({ symbol, unit }) => [`${symbol}_i`, quantityTable[unitNamed(unit).quantities[0]!].si]),
     ),
-    ...(columns.every(({ bare }) => bare)
+    ...(columns.every(({ bare }) => bare) && between === undefined
       ? {}
       : { pattern: new RegExp(`${one}(?:[^\\d]{1,40}${one}){${atLeast - 1},}`) }),
     read(text) {
