@@ -11,5 +11,8 @@ export const cycleCommand: Command = {
     'cycle.rate_from_log',
     'cycle.nitrogen_balance',
     'cycle.alkalinity_used',
+    'stocking.tan_from_feed',
+    'stocking.feed_supported',
+    'stocking.rate_at_low_ammonia',
   ],
 };
