@@ -27,7 +27,7 @@ export const cycleNitrogenBalance = calculation({
     'where did the ammonia go',
     'where did all the ammonia',
     'nitrogen dosed',
-    'recovery',
+    'nitrogen recovery',
     'nitrate went from',
     'nitrate rose',
   ],

@@ -31,7 +31,8 @@ export const cycleRateFromLog = calculation({
     'ammonia rate',
     'rate per day from',
     'oxidation rate from',
-    'slope',
+    'slope of my ammonia',
+    'slope of ammonia',
   ],
   inputs: {
     log: cycleLog({ withNitrite: false }),

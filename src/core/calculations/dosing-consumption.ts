@@ -24,6 +24,9 @@ const FIRST = [
   'dropped from',
   'dropped',
   'fell',
+  'alk',
+  'alkalinity',
+  'kh',
   'start',
 ];
 const SECOND = ['to', 'second', 'now', 'is now', 'down to', 'ended at', 'today', 'after', 'then'];
@@ -62,10 +65,10 @@ export const dosingConsumption = calculation({
     'magnesium went from',
     'alkalinity drop',
     'alk drop',
-    'demand',
-    'uptake',
+    '~demand',
+    '~uptake',
     'corals use',
-    'days later',
+    '~days later',
     'alk was',
     'alkalinity was',
     'calcium was',

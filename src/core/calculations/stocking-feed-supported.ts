@@ -14,6 +14,8 @@ export const stockingFeedSupported = calculation({
   part: 'cycle',
   cues: [
     'how much can i feed',
+    'can i feed',
+    'how many fish can i',
     'how much food can',
     'how many fish',
     'feed can it',
