@@ -1,8 +1,10 @@
 import { functionList } from './model.js';
+import { cycleLogModels } from './models/cycle-log.js';
 import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
 import { lightModels } from './models/light.js';
+import { nitrogenModels } from './models/nitrogen.js';
 import { plateModels } from './models/plates.js';
 import { seawaterModels } from './models/seawater.js';
 import { temperatureModels } from './models/temperature.js';
@@ -20,4 +22,6 @@ export const functions = functionList([
   ...lightModels,
   ...daylightModels,
   ...plateModels,
+  ...cycleLogModels,
+  ...nitrogenModels,
 ]);

@@ -132,13 +132,10 @@ export function assignRoles(
 
   /** The 2 of `2x300w` is how many there are. */
   function takeCount({ id, mention }: Candidate): void {
-    const countId = Object.keys(inputs).find(
-      (name) =>
-        isQuantity(inputs[name]) &&
-        (inputs[name] as QuantityInput).quantity === 'count' &&
-        related(name, id) &&
-        !taken.has(name),
+    const counts = Object.keys(inputs).filter(
+      (name) => isQuantity(inputs[name]) && (inputs[name] as QuantityInput).quantity === 'count' && !taken.has(name),
     );
+    const countId = counts.find((name) => related(name, id)) ?? (counts.length === 1 ? counts[0] : undefined);
     if (countId === undefined) return;
     const counted: Mention = { start: mention.start, end: mention.end, value: mention.count!, units: [] };
     taken.add(countId);

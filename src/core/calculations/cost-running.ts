@@ -12,6 +12,8 @@ export const costRunning = calculation({
   part: 'money',
   cues: [
     'running cost',
+    'running cost of',
+    '~kwh',
     'running costs',
     'cost a month',
     'cost per month',

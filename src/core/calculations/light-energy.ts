@@ -30,7 +30,6 @@ export const lightEnergy = calculation({
     'heat the tank',
     '~electricity',
     '~kwh',
-    '~running cost',
     'power draw of my light',
     'light energy',
     'light pulls',
