@@ -1,5 +1,6 @@
 // Written by `npm run gen`.
 import { askCommand } from './ask.js';
+import { cycleCommand } from './cycle.js';
 import { drainCommand } from './drain.js';
 import { heaterCommand } from './heater.js';
 import { helpCommand } from './help.js';
@@ -18,6 +19,7 @@ import { waterCommand } from './water.js';
 
 export const commands = [
   askCommand,
+  cycleCommand,
   drainCommand,
   heaterCommand,
   helpCommand,

@@ -1,8 +1,20 @@
 // Written by `npm run gen`.
 import { airVentilation } from './air-ventilation.js';
+import { alkalinityNaturalLevels } from './alkalinity-natural-levels.js';
+import { alkalinityUnits } from './alkalinity-units.js';
+import { calcificationRatio } from './calcification-ratio.js';
 import { coolingNeed } from './cooling-need.js';
 import { costBudget } from './cost-budget.js';
 import { costRunning } from './cost-running.js';
+import { cycleAlkalinityUsed } from './cycle-alkalinity-used.js';
+import { cycleDoseAmmoniaSolution } from './cycle-dose-ammonia-solution.js';
+import { cycleDoseAmmoniumChloride } from './cycle-dose-ammonium-chloride.js';
+import { cycleNitrogenBalance } from './cycle-nitrogen-balance.js';
+import { cycleOxidationRate } from './cycle-oxidation-rate.js';
+import { cycleRateFromLog } from './cycle-rate-from-log.js';
+import { cycleStatus } from './cycle-status.js';
+import { dosingConsumption } from './dosing-consumption.js';
+import { dosingMass } from './dosing-mass.js';
 import { drainClog } from './drain-clog.js';
 import { drainEmergency } from './drain-emergency.js';
 import { drainHoleLayout } from './drain-hole-layout.js';
@@ -52,6 +64,9 @@ import { saltMix } from './salt-mix.js';
 import { saltRaise } from './salt-raise.js';
 import { saltRaiseBySwap } from './salt-raise-by-swap.js';
 import { sandMass } from './sand-mass.js';
+import { stockingFeedSupported } from './stocking-feed-supported.js';
+import { stockingRateAtLowAmmonia } from './stocking-rate-at-low-ammonia.js';
+import { stockingTanFromFeed } from './stocking-tan-from-feed.js';
 import { topoffDrift } from './topoff-drift.js';
 import { volumeBowFront } from './volume-bow-front.js';
 import { volumeConvert } from './volume-convert.js';
@@ -72,9 +87,21 @@ import { weightTank } from './weight-tank.js';
 
 export const calculations = [
   airVentilation,
+  alkalinityNaturalLevels,
+  alkalinityUnits,
+  calcificationRatio,
   coolingNeed,
   costBudget,
   costRunning,
+  cycleAlkalinityUsed,
+  cycleDoseAmmoniaSolution,
+  cycleDoseAmmoniumChloride,
+  cycleNitrogenBalance,
+  cycleOxidationRate,
+  cycleRateFromLog,
+  cycleStatus,
+  dosingConsumption,
+  dosingMass,
   drainClog,
   drainEmergency,
   drainHoleLayout,
@@ -124,6 +151,9 @@ export const calculations = [
   saltRaise,
   saltRaiseBySwap,
   sandMass,
+  stockingFeedSupported,
+  stockingRateAtLowAmmonia,
+  stockingTanFromFeed,
   topoffDrift,
   volumeBowFront,
   volumeConvert,
