@@ -167,7 +167,7 @@ function closeness(mention: Mention, cues: readonly CueFound[], text: string, me
     const between = mentions.filter((other) => other !== mention && other.start >= from && other.end <= to);
     const alike = between.filter((other) => sameKind(other, mention)).length;
     const weakened = 0.3 ** clauses * 0.3 ** alike * 0.75 ** (between.length - alike);
-    const claimed = !before && OWN_NUMBER.test(text.slice(cue.end, cue.end + 24)) ? 0.3 : 1;
+    const claimed = before ? 1 : claimedByNext(text.slice(cue.end, cue.end + 24), gap);
     best = Math.max(best, (1 - gap / REACH) * weakened * claimed * (before ? 1 : 0.97));
   }
   return best;
@@ -175,6 +175,13 @@ function closeness(mention: Mention, cues: readonly CueFound[], text: string, me
 
 /** A word that its own number follows: "78 degrees house is 60". */
 const OWN_NUMBER = /^\s*(?:is|at|=|:|gets|around|about|only)?\s*(?:down to |up to )?\d/;
+const NUMBER_AT_ONCE = /^\s*\d/;
+
+/** How much of a cue behind a number is left to it, by what follows the cue: in "6 ft long 30 in tall" it is still the first number's. */
+function claimedByNext(following: string, gap: number): number {
+  if (!OWN_NUMBER.test(following)) return 1;
+  return gap <= 1 && NUMBER_AT_ONCE.test(following) ? 0.6 : 0.3;
+}
 
 const sameKind = (a: Mention, b: Mention): boolean =>
   a.units.length === 0 ||

@@ -21,6 +21,47 @@ interface Case {
 
 const cases: readonly Case[] = [
   {
+    says: ['how thick glass for a 6ft long 30 inch tall tank eurobraced'],
+    calculation: 'glass.check',
+    inputs: { length: 72 * INCH, height: 30 * INCH, top_edge: 'top_supported' },
+  },
+  {
+    says: ['how thick should the bottom be for a 5x2 ft tank, 24 in deep, edges only'],
+    calculation: 'glass.bottom',
+    inputs: { length: 60 * INCH, width: 24 * INCH, water_height: 24 * INCH },
+  },
+  {
+    says: ['20 kg rock on glass touching at 3 points of 2 cm2, water 50 cm'],
+    calculation: 'rock.contact_pressure',
+    inputs: { points: 3, point_area: 2e-4, water_height: 0.5 },
+  },
+  {
+    says: ['how heavy is a full 4x2x2 ft tank on a 52x26 in stand footprint'],
+    calculation: 'weight.system',
+    inputs: { length: 48 * INCH, foot_length: 52 * INCH, foot_width: 26 * INCH },
+  },
+  {
+    says: ['how many bags of sand for a 2 inch bed in 6x2 ft tank, 20 lb bags'],
+    calculation: 'sand.mass',
+    inputs: { depth: 2 * INCH, bag_mass: 20 * 0.45359237 },
+  },
+  {
+    // 423.4 L less 22.2 L of rock, 410.5 kg, with 94.0 kg of glass and the rock; the plain volume would make it 587.
+    says: [
+      'my tank is 150x60x55 cm, 12 mm glass, 4 cm below the rim',
+      'I have 60 kg of rock',
+      'how much does it weigh full',
+    ],
+    calculation: 'weight.system',
+    inputs: { rock_mass: 60, freeboard: 0.04 },
+    text: /Filled it weighs 565 kg/,
+  },
+  {
+    says: ['my tank is 150x60x55 cm, 12 mm glass', 'how heavy is it empty'],
+    calculation: 'weight.tank',
+    text: /94 kg/,
+  },
+  {
     says: ['salinity is 33 how much salt to get to 35 in 100 gal'],
     calculation: 'salt.raise',
     inputs: { salinity: 0.033, target: 0.035, volume: 100 * GALLON },

@@ -13,9 +13,9 @@ import {
   width,
 } from '../inputs/display.js';
 import { PANES, paneDensityInputs } from '../inputs/pane-weight.js';
-import { SOLID_SOURCES, solidInputs, solidSteps } from '../inputs/rock-and-sand.js';
+import { solidInputs } from '../inputs/rock-and-sand.js';
 import { salinityKept } from '../inputs/salinity.js';
-import { sandBulkDensity } from '../inputs/sand.js';
+import { SAND_SOURCE, sandBulkDensity } from '../inputs/sand.js';
 import { standInputs } from '../inputs/stand.js';
 import { noSumpInside, sumpInputs } from '../inputs/sump.js';
 import { systemVolume, waterTemperature } from '../inputs/system-water.js';
@@ -46,6 +46,10 @@ export const weightSystem = calculation({
     'weighs full',
     'weighs filled',
     'tank weigh',
+    'tank weigh with',
+    'does my tank weigh',
+    'will my tank weigh',
+    'would my tank weigh',
     'full weight',
     'filled weight',
     'total weight',
@@ -56,6 +60,14 @@ export const weightSystem = calculation({
     'how much will it weigh',
     'how much would it weigh',
     'weight of my',
+    'weight of a',
+    'weight of the whole',
+    'tank filled',
+    'tank full',
+    'full of water',
+    'once filled',
+    'when filled',
+    'when full',
     'weight on the floor',
     'weight on my floor',
     'load on the floor',
@@ -99,7 +111,7 @@ export const weightSystem = calculation({
       needed: false,
       default: commonFreeboard({ all: [bySize, noVolume] }),
     }),
-    ...paneDensityInputs,
+    material: paneDensityInputs.material,
     tank_mass: quantity('mass', {
       symbol: 'm_t',
       name: 'empty tank',
@@ -107,7 +119,6 @@ export const weightSystem = calculation({
       range: [0, 10_000, 'kg'],
       usual: [10, 1000, 'kg'],
       default: [
-        { formula: `rho_p*(${PANES})` },
         { formula: `rho_m*(${PANES})` },
         { value: 0, unit: 'kg', why: 'not counted until you give its sizes and glass, or its weight' },
       ],
@@ -118,7 +129,6 @@ export const weightSystem = calculation({
     ...standInputs,
     ...sumpInputs,
     sump_glass_thickness: quantity('length', { ...sumpInputs.sump_glass_thickness, needed: false }),
-    ...solidInputs,
     rock_mass: quantity('mass', {
       ...solidInputs.rock_mass,
       default: { value: 0, unit: 'kg', why: 'not counted until you say' },
@@ -130,21 +140,11 @@ export const weightSystem = calculation({
         unit: 'kg/m3',
         low: 2400,
         high: 2900,
-        why: 'calcite and aragonite',
-        when: { all: ['m > 0', noVolume, bySize] },
+        why: 'calcite and aragonite, pores apart',
+        when: { all: [{ any: ['m > 0', 'm_sd > 0'] }, noVolume, bySize] },
       },
     }),
-    sand_porosity: quantity('fraction', {
-      ...solidInputs.sand_porosity,
-      default: {
-        value: 0.44,
-        unit: 'fraction',
-        low: 0.4,
-        high: 0.5,
-        why: 'carbonate sand',
-        when: { all: [{ given: 'sand_depth' }, noVolume] },
-      },
-    }),
+    sand_depth: solidInputs.sand_depth,
     bulk_density: quantity('density', { ...sandBulkDensity({ given: 'sand_depth' }), needed: false }),
     sand_mass: quantity('mass', {
       symbol: 'm_sd',
@@ -153,7 +153,7 @@ export const weightSystem = calculation({
       range: [0, 5000, 'kg'],
       usual: [2, 200, 'kg'],
       default: [
-        { formula: 'A_s*d_s*rho_b' },
+        { formula: '(L - 2*t)*(W - 2*t)*d_s*rho_b' },
         { value: 0, unit: 'kg', why: 'not counted until you say how much or how deep' },
       ],
       ask: 'How much sand is in it, weighed dry?',
@@ -187,10 +187,10 @@ export const weightSystem = calculation({
   steps: [
     step('V_d', '(L - 2*t)*(W - 2*t)*(H - t_b - fb)', 'volume', 'inside the glass, to the water line', noVolume),
     step('V_s', '(L_s - 2*t_s)*(W_s - 2*t_s)*h_s', 'volume', 'water in the sump', noVolume),
-    ...solidSteps.map((entry) => ({
-      ...entry,
-      when: { all: [noVolume, ...(entry.symbol === 'V_rock' ? ['m > 0'] : [])] },
-    })),
+    // Sand is of the same minerals as the rock: what both displace follows from their dry mass, however it became known.
+    step('V_solid', '(m + m_sd)/rho_r', 'volume', 'water that rock and sand displace', {
+      all: [noVolume, { any: ['m > 0', 'm_sd > 0'] }],
+    }),
     step('V', 'V_d + V_s - V_solid', 'volume', 'water in tank and sump, rock and sand taken off'),
     step('V', 'V_d - V_solid', 'volume', 'water, rock and sand taken off'),
     step('V', 'V_d + V_s', 'volume', 'water in tank and sump'),
@@ -235,7 +235,7 @@ export const weightSystem = calculation({
     { ...pressureProvesNothing, when: 'p > 0' },
     caution(
       'caution',
-      'Feet never share alike: on a floor that is not flat two of them carry nearly everything, {M} here. Put a plate or a sill under them.',
+      'Feet never share alike: on a floor that is not flat two of them carry nearly everything, {total_mass} here. Put a plate or a sill under them.',
       { given: 'feet' },
     ),
     caution('note', 'Left out because you have not said: the empty tank. Its sizes and glass are enough.', 'm_t <= 0'),
@@ -247,7 +247,8 @@ export const weightSystem = calculation({
   sources: [
     'sum of the parts; weight over the footprint',
     'design loads of floors: 40 psf, 30 in sleeping rooms (IRC Table R301.5, ASCE 7 Table 4.3-1); 1.5 to 2.0 kN/m² and a point load of 2 to 3 kN (EN 1991-1-1 category A, from memory)',
-    ...SOLID_SOURCES,
+    'rock and sand displace their mass over their grain density: definition',
+    SAND_SOURCE,
   ],
   examples: [
     'how much does my tank weigh full: 150x60x55 cm, 12 mm glass, 60 kg of rock, stand 70 kg',

@@ -22,6 +22,8 @@ export const weightTank = calculation({
     'empty tank weigh',
     'empty tank weighs',
     'tank weigh empty',
+    'does my tank weigh empty',
+    'will my tank weigh empty',
     'weight empty',
     'heavy empty',
     'heavy is the empty',
