@@ -371,11 +371,25 @@ export const unitTable: readonly UnitRow[] = [
     loose: true,
   },
   {
+    id: 'ug/L',
+    quantities: ['dissolved'],
+    factor: 1e-6,
+    shown: 'µg/L',
+    words: ['ug/l', 'µg/l', 'μg/l', 'ppb', 'parts per billion'],
+  },
+  {
     id: 'mg/L/day',
     quantities: ['dissolved rate'],
     factor: 1e-3 / DAY,
     shown: 'mg/L a day',
     words: ['mg/l/day', 'mg/l a day', 'mg/l per day', 'ppm a day', 'ppm per day', 'ppm/day'],
+  },
+  {
+    id: 'mg/L/week',
+    quantities: ['dissolved rate'],
+    factor: 1e-3 / (7 * DAY),
+    shown: 'mg/L a week',
+    words: ['mg/l/week', 'mg/l a week', 'mg/l per week', 'ppm a week', 'ppm per week', 'ppm/week'],
   },
   {
     id: 'umol/L',

@@ -243,7 +243,9 @@ export function fillIn(text: string, outcome: Answered, preferences: Preferences
     const used = outcome.inputs.find(({ id }) => id === name);
     // What a sentence says holds at the value that was worked with, not along the whole of a said range.
     if (used) return inputIn({ ...used, low: undefined, high: undefined }, preferences).shown;
-    return showSymbol(name, outcome, preferences);
+    // An input whose default is a formula stands among the steps.
+    const input = outcome.calculation.inputs[name];
+    return showSymbol(input?.kind === 'quantity' ? input.symbol : name, outcome, preferences);
   });
 }
 

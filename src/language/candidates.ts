@@ -76,13 +76,13 @@ export function candidatesFor(
 const isVessel = ({ end }: Mention, text: string): boolean =>
   /^\s*(?:bucket|container|jug|can|bottle)s?(?![a-z])/.test(text.slice(end, end + 14));
 
-/** "3 drains", "2 of them": a number of things, never a size. */
+/** "3 drains", "2 of them", "4 x 20 %": a number of things, never a size. */
 export const countsThings = ({ units, value, end, group }: Mention, text: string): boolean =>
   units.length === 0 &&
   !group &&
   Number.isInteger(value) &&
   value <= MOST_THINGS &&
-  /^ +(?:of (?:them|those|these)(?![a-z])|[a-z]{3,}s(?![a-z]))/.test(text.slice(end, end + 24));
+  /^(?: +(?:of (?:them|those|these)(?![a-z])|[a-z]{3,}s(?![a-z]))| *x *[\d.]+ ?%)/.test(text.slice(end, end + 24));
 const MOST_THINGS = 24;
 
 /** The 1 of "chamber 1" is part of the name. */
@@ -183,7 +183,10 @@ function claimedByNext(following: string, gap: number): number {
   return gap <= 1 && NUMBER_AT_ONCE.test(following) ? 0.6 : 0.3;
 }
 
+/** "four 25 % changes": a percentage does not stand between a bare number and its word. */
+const isShare = ({ units }: Mention): boolean => units.some(({ id }) => id === '%');
+
 const sameKind = (a: Mention, b: Mention): boolean =>
-  a.units.length === 0 ||
-  b.units.length === 0 ||
+  (a.units.length === 0 && !isShare(b)) ||
+  (b.units.length === 0 && !isShare(a)) ||
   a.units.some(({ quantities }) => b.units.some((unit) => unit.quantities.some((name) => quantities.includes(name))));

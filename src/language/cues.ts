@@ -37,17 +37,27 @@ export function wordsOf(text: string): Words {
 
 const phrases = new Map<string, readonly string[]>();
 
+/** In a phrase, stands for any number: `how many # water changes`. */
+const ANY_NUMBER = '#';
+
 /** A phrase as its words, cut once. */
 function wordsOfPhrase(phrase: string): readonly string[] {
   let words = phrases.get(phrase);
   if (!words) {
-    words = wordsOf(phrase.toLowerCase().replace(/[“”]/g, '"').replace(/[’]/g, "'")).list.map(({ text }) => text);
+    const parts = phrase.toLowerCase().replace(/[“”]/g, '"').replace(/[’]/g, "'").split('#');
+    words = parts.flatMap((part, i) => [
+      ...(i === 0 ? [] : [ANY_NUMBER]),
+      ...wordsOf(part).list.map(({ text }) => text),
+    ]);
     phrases.set(phrase, words);
   }
   return words;
 }
 
 const alike = (typed: string, wanted: string): boolean =>
+  wanted === ANY_NUMBER ? /^\d/.test(typed) : similar(typed, wanted);
+
+const similar = (typed: string, wanted: string): boolean =>
   typed[0] === wanted[0] &&
   Math.abs(typed.length - wanted.length) <= 1 &&
   (typed === wanted || typed === `${wanted}s` || wanted === `${typed}s` || slipped(typed, wanted));
@@ -98,7 +108,7 @@ export const isLittle = (word: string): boolean => LITTLE_WORDS.has(word);
 
 /** Words of a phrase that say something; the little ones between them count for a fifth. */
 export const lengthOfPhrase = (phrase: string): number =>
-  wordsOfPhrase(phrase).reduce((sum, word) => sum + (LITTLE_WORDS.has(word) ? 0.2 : 1), 0);
+  wordsOfPhrase(phrase).reduce((sum, word) => sum + (word === ANY_NUMBER || LITTLE_WORDS.has(word) ? 0.2 : 1), 0);
 
 /** Phrases by their first word, so that of hundreds only those are looked for that a text could hold. */
 export interface PhraseIndex {

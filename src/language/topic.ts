@@ -16,7 +16,7 @@ export const NAMED = 0.9;
 /** Somebody who asked about heaters asks about heaters again. */
 const SAME_GROUP = 0.6;
 /** What a turn of phrase is worth beside a cue. */
-const WORDED = 0.6;
+const WORDED = 1.2;
 /** What a group's usual question is ahead of its special ones. */
 const GENERAL = 0.25;
 

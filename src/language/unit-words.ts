@@ -33,7 +33,7 @@ const PREPOSITION = new RegExp(
 
 /** A lone `a` after a blank is amperes before what amperes are said of, or at the end of a sentence; else it is the article. */
 const AMPERES =
-  /^(?:\s+(?:breaker|fuse|fused|circuit|socket|outlet|plug|cord|lead|chain|limit|max|rated|rating|supply|timer|at)\b|\s*[,;.?!)]|\s*$)/;
+  /^(?:\s+(?:breaker|fuse|fused|circuit|socket|outlet|plug|cord|lead|chain|limit|max|rated|rating|supply|timer|at|on|and|or|total)\b|\s*[,;.?!)]|\s*$)/;
 
 /** Reads a unit that begins at `start` of a folded text, the longest that fits; a long word may hold one slip of the finger. */
 export function unitAt(text: string, start: number): UnitFound | undefined {

@@ -51,6 +51,18 @@ describe('a circuit', () => {
       }),
     );
   });
+  test('a count before or behind stands for as many', () => {
+    const amps = (loads: string) =>
+      worked(electricCircuit, { loads, voltage: [120, 'V'], breaker: [15, 'A'] }).value('load_current', 'A');
+    const all = (2 * 300 + 150 + 60) / 120;
+    for (const text of [
+      '2 x 300 W heaters, 150 W light and 60 W pump',
+      'two 300W heaters, 150W light, 60 W pump',
+      '300 W x 2, 150 W, 60 W',
+      '[300, 300, 150, 60] W',
+    ])
+      expect(amps(text), text).toBeCloseTo(all, 9);
+  });
   test('a poor power factor draws more', () => {
     expect(
       worked(electricCircuit, circuit(600, 120, 15, { power_factor: [0.5, '1'] })).value('load_current', 'A'),
@@ -80,7 +92,7 @@ describe('a chain of lights', () => {
   });
   test('the most that fit do fit, one more does not', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 20, max: 700 }), fc.integer({ min: 5, max: 20 }), (watts, amps) => {
+      fc.property(fc.integer({ min: 60, max: 700 }), fc.integer({ min: 5, max: 20 }), (watts, amps) => {
         const said = (count: number): Said => chain(count, { watts_each: [watts, 'W'], cord_rating: [amps, 'A'] });
         const most = worked(electricCord, said(1)).value('most_fixtures', 'count');
         if (most >= 1) expect(flagOf(electricCord, said(most))).toBe(true);
@@ -178,11 +190,12 @@ describe('running cost', () => {
     expect(warns(costRunning, { loads: '40 W 24 h', price: [28, 'currency/kWh'] }, /looks like cents/)).toBe(true);
     expect(warns(costRunning, { loads: '40 W 24 h', price: [0.28, 'currency/kWh'] }, /looks like cents/)).toBe(false);
   });
-  test('more than a day’s hours are refused; the price is asked for', () => {
+  test('more than a day’s hours are refused; without a price there is the energy', () => {
     expect(told(outcomeOf(costRunning, { loads: '40 W 25 h', price: [0.3, 'currency/kWh'] })).join()).toMatch(
       /0 to 24 h/,
     );
-    expect(told(outcomeOf(costRunning, { loads: '40 W 24 h' }))).toEqual(['price']);
+    expect(headline(costRunning, { loads: '40 W 24 h' })).toBe('It uses 0.96 kWh a day, 40 W on average.');
+    expect(warns(costRunning, { loads: '40 W 24 h' }, /Tell me the price/)).toBe(true);
   });
 });
 
@@ -194,6 +207,7 @@ describe('the budget', () => {
     expect(total('1 at 900, 2 at 75, 3 at 45, 20 at 4.50 and 1 at 380')).toBeCloseTo(1952.9, 9);
     expect(total('[[1,380],[20,4.5],[3,45],[2,75],[1,900]]')).toBeCloseTo(1952.9, 9);
     expect(total('20 x 4.5; 1 x 380; 3 x 45; 2 x 75; 1 x 900')).toBeCloseTo(1952.9, 9);
+    expect(total('tank 900, 2 heaters at 75, 3 tests @ 45, 20 kg rock at $4.50 and stand 380')).toBeCloseTo(1952.9, 9);
   });
   test('what is kept back is 10 to 15 % unless somebody says', () => {
     const { value, low, high } = budget('1 at 1000');
@@ -203,6 +217,6 @@ describe('the budget', () => {
     expect(budget('1 at 1000', { contingency: [20, '%'] }).value('total', 'currency')).toBeCloseTo(1200, 9);
   });
   test('nothing readable is refused with the way to write it', () => {
-    expect(told(outcomeOf(costBudget, { items: 'a lot' })).join()).toMatch(/1 at 900, 2 at 75/);
+    expect(told(outcomeOf(costBudget, { items: 'a lot' })).join()).toMatch(/2 heaters at 75, tank 900/);
   });
 });

@@ -116,6 +116,15 @@ describe('several water changes', () => {
   ] as const)('%j', (said, words) => {
     expect(headline(waterChangeSeries, said)).toMatch(words);
   });
+  test('a rise in a time is the rise from one change to the next', () => {
+    const weekly = worked(waterChangeSeries, series(20, 0.1, 20, { rise_rate: [5, 'mg/L/week'] }));
+    expect(weekly.value('after', 'mg/L')).toBeCloseTo(41.3527, 4);
+    const fortnightly = worked(
+      waterChangeSeries,
+      series(20, 0.1, 20, { rise_rate: [2.5, 'mg/L/week'], interval: [14, 'day'] }),
+    );
+    expect(fortnightly.value('after', 'mg/L')).toBeCloseTo(41.3527, 4);
+  });
   test('with a rise and no number of changes: where it settles; without a rise the number is asked for', () => {
     const said: Said = { before: [20, 'mg/L'], fraction: [10, '%'] };
     expect(headline(waterChangeSeries, { ...said, rise_between: [5, 'mg/L'] })).toBe(

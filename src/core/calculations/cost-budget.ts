@@ -1,6 +1,6 @@
 import { caution, quantity, result, step } from '../calculation.js';
 import { calculation } from '../define.js';
-import { rows } from '../inputs/rows.js';
+import { budgetItems } from '../inputs/budget-items.js';
 
 export const costBudget = calculation({
   id: 'cost.budget',
@@ -8,8 +8,11 @@ export const costBudget = calculation({
   title: 'Budget of the build',
   question: 'What does the whole build come to, with tax and something kept back for what was forgotten?',
   part: 'money',
+  wording: /^(?:my |the )?budget\b|\bbuild costs?\b/,
   cues: [
     'budget',
+    'budget for',
+    'add up',
     'total cost of the build',
     'what will it all cost',
     'build cost',
@@ -18,19 +21,7 @@ export const costBudget = calculation({
     'with tax',
   ],
   inputs: {
-    items: rows({
-      name: 'what is bought, how many and the price of each',
-      row: 'item',
-      words: ['items'],
-      ask: 'What do you buy: how many of each, and at what price each?',
-      example: '1 at 900, 2 at 75, 20 at 4.50',
-      suggestions: ['1 at 900, 2 at 75, 20 at 4.50', '1 x 900; 3 x 45; 1 x 380'],
-      columns: [
-        { symbol: 'n', name: 'quantity', unit: 'count', range: [0, 10_000], bare: true },
-        { symbol: 'c', name: 'price', unit: 'currency', range: [0, 1_000_000], bare: true },
-      ],
-      between: '(?:@|at|for|x|×|\\*|items?|pieces?)',
-    }),
+    items: budgetItems,
     tax: quantity('fraction', {
       symbol: 'f_t',
       name: 'tax on top of the prices',
@@ -73,7 +64,7 @@ export const costBudget = calculation({
   sources: ['sums; 10 to 15 % kept back: common practice, no source'],
   examples: [
     'budget for 1 at 900, 2 at 75, 3 at 45, 20 at 4.50 and 1 at 380, tax 8 %',
-    'build cost: 1 x 1200, 2 x 60, 1 x 350',
+    'budget: tank 900, 2 heaters at 75, 20 kg rock at 4.50, 8% tax',
     'budget 1 at 650, 4 at 30, 15% contingency',
   ],
 });

@@ -16,6 +16,8 @@ export const costRunning = calculation({
     '~kwh',
     'running costs',
     'cost a month',
+    'kwh a day',
+    'kwh a month',
     'cost per month',
     'cost to run',
     'cost to run my tank',
@@ -39,7 +41,7 @@ export const costRunning = calculation({
         { symbol: 'h', name: 'hours a day', unit: 'h', range: [0, 24] },
       ],
     }),
-    price: energyPrice,
+    price: quantity('energy price', { ...energyPrice, needed: false }),
     heat_loss: quantity('power', {
       symbol: 'P_loss',
       name: 'heat the heaters give on average',
@@ -61,8 +63,12 @@ export const costRunning = calculation({
     energy_per_day: result('E', 'energy a day', 'energy a day'),
     mean_power: result('E', 'power', 'mean power over the day'),
   },
-  headline: [{ text: 'It costs {cost_per_month} to run, {energy_per_day}.' }],
+  headline: [
+    { text: 'It costs {cost_per_month} to run, {energy_per_day}.', when: 'cost >= 0' },
+    { text: 'It uses {energy_per_day}, {mean_power} on average.' },
+  ],
   cautions: [
+    caution('note', 'Tell me the price of a kilowatt hour and I work out the cost.', { not: { given: 'price' } }),
     caution(
       'note',
       'A heater counts with what it gives on average, not with its label: “heater loss” works out the watts for a room, and the year’s mean lies between winter and summer.',

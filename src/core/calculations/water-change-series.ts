@@ -1,5 +1,6 @@
 import { caution, quantity, result, step } from '../calculation.js';
 import { bigChange, kitNoise, matchedWater, rockReleases } from '../cautions/water-change.js';
+import { tiny } from '../constants.js';
 import { calculation } from '../define.js';
 import {
   before,
@@ -34,7 +35,7 @@ export const waterChangeSeries = calculation({
     '~nitrate',
     '~phosphate',
   ],
-  wording: /\bwater changes\b(?! to (?:get|bring|lower))/,
+  wording: /^(?!.*\bhow many\b).*\bwater changes\b(?! (?:to (?:get|bring|lower)|until))/,
   inputs: {
     before,
     fraction,
@@ -45,14 +46,63 @@ export const waterChangeSeries = calculation({
       range: [1, 1000, 'count'],
       whole: true,
       usual: [2, 60, 'count'],
-      needed: { assumed: 'rise_between' },
+      default: { formula: 'floor(t_d/t_w + tiny)' },
+      needed: 'p == 0',
       ask: 'How many changes do you make?',
       example: '4',
     }),
     new_water: newWater,
-    rise_between: riseBetween,
+    rise_between: quantity('dissolved', {
+      ...riseBetween,
+      default: [
+        { formula: 'q*t_w' },
+        {
+          value: 0,
+          unit: 'mg/L',
+          why: 'nothing comes in between; feeding usually brings some',
+          when: { not: { given: 'rise_rate' } },
+        },
+      ],
+    }),
+    rise_rate: quantity('dissolved rate', {
+      symbol: 'q',
+      name: 'rise in a given time',
+      words: ['rise', 'rises', 'rising', 'climbs', 'goes up', 'adds', 'gains', 'produces', 'creeps up'],
+      range: [0, 1000, 'mg/L/day'],
+      usual: [0.01, 10, 'mg/L/day'],
+      needed: false,
+      ask: 'How fast does the reading rise without changes?',
+      example: '5 ppm a week',
+    }),
+    duration: quantity('time', {
+      symbol: 't_d',
+      name: 'how long it goes on',
+      words: ['for', 'after', 'over', 'during'],
+      range: [1, 3650, 'day'],
+      usual: [14, 1000, 'day'],
+      needed: false,
+      ask: 'How long does it go on?',
+      example: '20 weeks',
+    }),
+    interval: quantity('time', {
+      symbol: 't_w',
+      name: 'time between two changes',
+      words: ['every', 'weekly', 'apart', 'interval'],
+      range: [0.5, 120, 'day'],
+      usual: [1, 31, 'day'],
+      default: {
+        value: 7,
+        unit: 'day',
+        why: 'a change a week',
+        when: { any: [{ given: 'rise_rate' }, { given: 'duration' }] },
+      },
+      needed: false,
+      ask: 'How long is it from one change to the next?',
+      example: '1 week',
+    }),
     volume: volumeForTotals,
   },
+  constants: { tiny },
   rules: [{ ...newWaterBelow(), refuse: 'c_n > c_1 and p == 0' }],
   steps: [
     step(

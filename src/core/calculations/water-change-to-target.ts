@@ -14,6 +14,8 @@ export const waterChangeToTarget = calculation({
   part: 'water',
   cues: [
     'how many water changes',
+    'how many # water changes',
+    'how many changes',
     'number of water changes',
     'water changes to get',
     'water changes to bring',

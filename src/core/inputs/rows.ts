@@ -29,14 +29,20 @@ interface Spec {
   readonly columns: readonly Column[];
   /** A text with fewer rows is no list, where single numbers of that kind are inputs of their own. */
   readonly atLeast?: number;
-  /** A pattern for what must stand between the numbers of a row, where bare numbers alone would catch too much. */
-  readonly between?: string;
   readonly words?: readonly string[];
   readonly needed?: LookupInput['needed'];
   readonly profile?: LookupInput['profile'];
 }
 
 const NUMBER = String.raw`-?\d+(?:\.\d+)?`;
+
+/** `2 x 300 W`, `two 300 W`, `300 W x 2`: a row that stands several times. */
+const COUNTS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+const COUNT = `\\d{1,2}|${COUNTS.join('|')}`;
+const BEFORE = `(?:(?<![\\d.,])(${COUNT})\\s*(?:[x×*]\\s*|\\s))?`;
+const BEHIND = `(?:\\s*[x×*]\\s*(${COUNT})(?![\\d.]|\\s*[x×*]))?`;
+const countIn = (text: string | undefined): number =>
+  text === undefined ? 1 : COUNTS.includes(text) ? COUNTS.indexOf(text) + 1 : Number(text);
 
 /** Every way to write a unit of the column's kind, longest first. */
 const unitsOf = ({ unit }: Column): readonly UnitRow[] => {
@@ -81,20 +87,25 @@ function rowsOfList(text: string, columns: readonly Column[]): number[][] | unde
 }
 
 /** A list of rows of numbers, `60 W 11 h, 120 W 8 h`, for sums such as `sum_i(P_i*h_i)`. */
-export function rows({ row, columns, atLeast = 1, between, ...spec }: Spec): LookupInput {
-  const gap = between === undefined ? '[^\\d,;+\\n]{0,40}?' : `\\s*${between}\\s*`;
-  const one = columns.map(patternOf).join(gap);
+export function rows({ row, columns, atLeast = 1, ...spec }: Spec): LookupInput {
+  const gap = '[^\\d,;+\\n]{0,40}?';
+  // A list of bare numbers has no place for a count: its numbers are the rows.
+  const allBare = columns.every(({ bare }) => bare);
+  const numbers = columns.map(patternOf).join(gap);
+  const one = allBare ? numbers : `${BEFORE}${numbers}${BEHIND}`;
   const each = new RegExp(one, 'g');
   const right = `write each ${row} as ${columns.map(({ name }) => name).join(' and ')}: ${spec.example}`;
 
   function rowsOfText(text: string): number[][] {
-    return [...text.toLowerCase().matchAll(each)].map((match) =>
-      columns.map((column, i) => {
-        const word = match[2 + 2 * i];
+    return [...text.toLowerCase().matchAll(each)].flatMap((match) => {
+      const [before, ...rest] = allBare ? [undefined, ...match.slice(1)] : match.slice(1);
+      const row = columns.map((column, i) => {
+        const word = rest[1 + 2 * i];
         const unit = unitsOf(column).find(({ id, words }) => word === id.toLowerCase() || words.includes(word ?? ''));
-        return toSI(Number(match[1 + 2 * i]), unit ?? unitNamed(column.unit));
-      }),
-    );
+        return toSI(Number(rest[2 * i]), unit ?? unitNamed(column.unit));
+      });
+      return Array.from({ length: countIn(before ?? rest[2 * columns.length]) }, () => row);
+    });
   }
 
   return lookup({
@@ -102,9 +113,7 @@ export function rows({ row, columns, atLeast = 1, between, ...spec }: Spec): Loo
     symbols: Object.fromEntries(
       columns.map(({ symbol, unit }) => [`${symbol}_i`, quantityTable[unitNamed(unit).quantities[0]!].si]),
     ),
-    ...(columns.every(({ bare }) => bare) && between === undefined
-      ? {}
-      : { pattern: new RegExp(`${one}(?:[^\\d]{1,40}${one}){${atLeast - 1},}`) }),
+    ...(allBare ? {} : { pattern: new RegExp(`${one}(?:[^\\d]{1,40}${one}){${atLeast - 1},}`) }),
     read(text) {
       const found = /^\s*\[/.test(text) ? rowsOfList(text, columns) : rowsOfText(text);
       if (!found || found.length === 0) return `“${text}” holds no ${row} I can read: ${right}.`;
