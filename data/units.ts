@@ -475,7 +475,7 @@ export const unitTable: readonly UnitRow[] = [
   },
   {
     id: 'L/h',
-    quantities: ['flow'],
+    quantities: ['flow', 'water a day'],
     factor: 1e-3 / HOUR,
     shown: 'L/h',
     words: [
@@ -531,7 +531,7 @@ export const unitTable: readonly UnitRow[] = [
   },
   {
     id: 'gal_US/h',
-    quantities: ['flow'],
+    quantities: ['flow', 'water a day'],
     factor: US_GALLON / HOUR,
     shown: 'US gal/h',
     words: [

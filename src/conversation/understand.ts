@@ -55,7 +55,7 @@ export async function understand(
   asked?: string,
   strict = false,
 ): Promise<Understood> {
-  const lookups = lookupsIn(inputs, heard.text);
+  const lookups = lookupsIn(inputs, heard.text, heard.words);
   const clocks = clockRoles(inputs, heard.text, heard.words);
   const choices = choicesIn(inputs, heard.words);
   const dates = await datesIn(inputs, heard.text);
