@@ -3,6 +3,7 @@ import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
 import { lightModels } from './models/light.js';
+import { membraneModels } from './models/membrane.js';
 import { seawaterModels } from './models/seawater.js';
 import { temperatureModels } from './models/temperature.js';
 import { waterSwapModels } from './models/water-swap.js';
@@ -14,6 +15,7 @@ export const functions = functionList([
   ...waterSwapModels,
   ...hydraulicModels,
   ...heatModels,
+  ...membraneModels,
   ...lightModels,
   ...daylightModels,
 ]);
