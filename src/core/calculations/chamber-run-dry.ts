@@ -13,6 +13,10 @@ export const chamberRunDry = calculation({
   part: 'top-off',
   cues: [
     'run dry',
+    'run the return chamber',
+    'how high can I run the return chamber',
+    'how high may the return chamber',
+    'display holds it',
     'runs dry',
     'running dry',
     'pump dry',

@@ -53,7 +53,10 @@ export const pumpFlowNeeded = calculation({
   steps: [step('Q', 'V*n', 'flow', 'flow that must arrive at the tank')],
   results: { flow: result('Q', 'flow', 'flow that must arrive at the tank') },
   headline: [
-    { text: 'Aim for about {flow:range} at the tank, {turnover} through the sump.', when: { assumed: 'turnover' } },
+    {
+      text: 'Aim for about {flow:range}, arriving at the tank: {turnover} through the sump.',
+      when: { assumed: 'turnover' },
+    },
     { text: 'It takes {flow:both} at the tank for {turnover}.' },
   ],
   cautions: [

@@ -15,6 +15,10 @@ export const pumpPower = calculation({
   part: 'return',
   cues: [
     'pump power',
+    'pump put into the water',
+    'heat does my return pump',
+    'much heat does my return pump',
+    'much heat does the return pump',
     'how many watts',
     'many watts for a return pump',
     'watts will the pump',

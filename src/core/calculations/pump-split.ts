@@ -32,6 +32,10 @@ export const pumpSplit = calculation({
   part: 'return',
   cues: [
     'outlets',
+    'outlets off',
+    'outlets from',
+    'outlets on',
+    'off one return',
     'two outlets',
     'return outlets',
     'split the return',

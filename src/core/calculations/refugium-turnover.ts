@@ -11,6 +11,12 @@ export const refugiumTurnover = calculation({
   part: 'return',
   cues: [
     'refugium flow',
+    'gallon refugium',
+    'gal refugium',
+    'litre refugium',
+    'liter refugium',
+    'flow in my refugium',
+    'ok through my refugium',
     'refugium turnover',
     'flow through the refugium',
     'flow through my refugium',

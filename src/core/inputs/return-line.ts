@@ -253,9 +253,9 @@ export const outletInputs = {
   outlets: quantity('count', {
     symbol: 'n_o',
     name: 'outlets that are alike',
-    words: ['outlets', 'nozzles', 'branches', 'returns', 'ways', 'outlet'],
+    words: ['outlets', 'nozzles', 'branches', 'ways', 'outlet'],
     range: [1, 8, 'count'],
-    usual: [1, 6, 'count'],
+    usual: [2, 6, 'count'],
     whole: true,
     needed: { not: listed },
     ask: 'Into how many outlets does the return line split?',
@@ -267,7 +267,7 @@ export const outletInputs = {
   branch_diameter: quantity('length', {
     symbol: 'D_b',
     name: 'bore of each outlet',
-    words: ['bore', 'outlet bore', 'branch bore', 'outlets of', 'outlets', 'outlet', 'nozzles', 'branch', 'branches'],
+    words: ['bore', 'outlet bore', 'branch bore', 'outlets of', 'mm outlets'],
     range: [4, 110, 'mm'],
     usual: [8, 60, 'mm'],
     units: { metric: 'mm', us: 'in' },
