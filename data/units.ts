@@ -489,7 +489,7 @@ export const unitTable: readonly UnitRow[] = [
   },
   {
     id: 'L/h',
-    quantities: ['flow'],
+    quantities: ['flow', 'water a day'],
     factor: 1e-3 / HOUR,
     shown: 'L/h',
     words: [
@@ -540,12 +540,14 @@ export const unitTable: readonly UnitRow[] = [
       'liters per day',
       'litres a day',
       'liters a day',
+      'litre a day',
+      'liter a day',
       'lpd',
     ],
   },
   {
     id: 'gal_US/h',
-    quantities: ['flow'],
+    quantities: ['flow', 'water a day'],
     factor: US_GALLON / HOUR,
     shown: 'US gal/h',
     words: [
@@ -579,7 +581,19 @@ export const unitTable: readonly UnitRow[] = [
     quantities: ['water a day', 'flow'],
     factor: US_GALLON / DAY,
     shown: 'US gal a day',
-    words: ['gpd', 'gal/day', 'gallons per day', 'gallons a day', 'gal a day', 'gal per day', 'gal_us/day'],
+    words: [
+      'gpd',
+      'gal/day',
+      'gallons per day',
+      'gallons a day',
+      'gallon a day',
+      'gallon per day',
+      'gallons/day',
+      'gallon/day',
+      'gal a day',
+      'gal per day',
+      'gal_us/day',
+    ],
   },
   {
     id: 'gal_imp/day',

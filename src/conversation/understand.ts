@@ -6,6 +6,7 @@ import { profileInputs } from '../core/profile.js';
 import type { UnitRow } from '../core/quantity/units.js';
 import { fromSI, toSI } from '../core/quantity/units.js';
 import type { ReadMeasurement } from '../core/reply.js';
+import { NEAR } from '../language/candidates.js';
 import { choicesIn, lookupsIn, outside, type TextRole } from '../language/choices.js';
 import { clockRoles } from '../language/clock-roles.js';
 import { isLittle, type Words, wordsOf } from '../language/cues.js';
@@ -55,7 +56,7 @@ export async function understand(
   asked?: string,
   strict = false,
 ): Promise<Understood> {
-  const lookups = lookupsIn(inputs, heard.text);
+  const lookups = lookupsIn(inputs, heard.text, heard.words);
   const clocks = clockRoles(inputs, heard.text, heard.words);
   const choices = choicesIn(inputs, heard.words);
   const dates = await datesIn(inputs, heard.text, hints.now);
@@ -69,10 +70,13 @@ export async function understand(
     strict,
     decoys: strict ? {} : decoysFor(inputs),
   });
+  // A pipe named by its size leaves its bore to the table, unless words call a number its bore.
+  const filled = filledBy(lookups, inputs);
+  const roles = assignment.roles.filter(({ id, near }) => near >= NEAR || !filled.has(id));
   const windows = clocks.windows ?? [];
   const texts = [...lookups, ...(windows.length > 0 ? [] : clocks.roles), ...choices, ...dates];
   const given: Given = {
-    ...Object.fromEntries(assignment.roles.map(({ id, reading }) => [id, givenFrom(reading)])),
+    ...Object.fromEntries(roles.map(({ id, reading }) => [id, givenFrom(reading)])),
     ...clocks.given,
     ...Object.fromEntries(texts.map(({ id, text }) => [id, { text, from: 'message' as const }])),
   };
@@ -87,6 +91,16 @@ export async function understand(
     ...texts.map(({ id, text }) => `“${text}” is taken as the ${inputs[id]!.name}: it names one`),
   ];
   return { given, doubts: assignment.doubts, windows, assignment, why, guessed, twoMeanings };
+}
+
+/** Inputs whose value a looked-up thing brings with it. */
+function filledBy(lookups: readonly TextRole[], inputs: Readonly<Record<string, Input>>): ReadonlySet<string> {
+  const found = lookups.flatMap(({ id, text }) => {
+    const input = inputs[id];
+    const read = input?.kind === 'lookup' ? input.read(text, {}) : '';
+    return typeof read === 'string' ? [] : Object.keys(read.inputs ?? {});
+  });
+  return new Set(found);
 }
 
 const decoys = new WeakMap<Readonly<Record<string, Input>>, Readonly<Record<string, Input>>>();

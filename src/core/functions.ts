@@ -4,6 +4,7 @@ import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
 import { lightModels } from './models/light.js';
+import { membraneModels } from './models/membrane.js';
 import { nitrogenModels } from './models/nitrogen.js';
 import { plateModels } from './models/plates.js';
 import { seawaterModels } from './models/seawater.js';
@@ -19,6 +20,7 @@ export const functions = functionList([
   ...waterChangeModels,
   ...hydraulicModels,
   ...heatModels,
+  ...membraneModels,
   ...lightModels,
   ...daylightModels,
   ...plateModels,

@@ -1,5 +1,5 @@
 import type { ChoiceInput, Input, LookupInput } from '../core/calculation.js';
-import { findPhrase, type Words } from './cues.js';
+import { type CueFound, findPhrase, type Words } from './cues.js';
 import type { Mention } from './measurements.js';
 
 /** A choice or a looked-up thing that was found in a text. */
@@ -45,21 +45,49 @@ export function optionMeant(input: ChoiceInput, text: string, words: Words): str
   return starts.length === 1 ? starts[0]![0] : undefined;
 }
 
-/** Pipe sizes, lists of fittings and the like, picked out by what they look like; several stretches are joined. */
-export function lookupsIn(inputs: Readonly<Record<string, Input>>, text: string): TextRole[] {
-  return Object.entries(inputs).flatMap(([id, input]) => (input.kind === 'lookup' ? lookupIn(id, input, text) : []));
+/**
+ * Pipe sizes, lists of fittings and the like, picked out by what they look like; several stretches are joined. A stretch
+ * that several inputs could take, the pipe of the drain or of the return, goes to the one whose own words stand nearest.
+ */
+export function lookupsIn(inputs: Readonly<Record<string, Input>>, text: string, words: Words): TextRole[] {
+  const found = Object.entries(inputs).flatMap(([id, input]) =>
+    input.kind === 'lookup' ? [{ id, input, stretches: stretchesOf(input, text) }] : [],
+  );
+  return found.flatMap((own) => {
+    const kept = own.stretches.filter((stretch) => {
+      const rivals = found.filter(({ stretches }) => stretches.some((other) => overlap(other, stretch)));
+      return rivals.length < 2 || nearestOf(rivals, stretch, words) === own;
+    });
+    const taken = own.input.many ? kept : kept.slice(0, 1);
+    const [first, last] = [taken[0], taken.at(-1)];
+    if (!first || !last) return [];
+    const said = taken.map(({ start, end }) => text.slice(start, end).trim()).join(', ');
+    return [{ id: own.id, text: said, start: first.start, end: last.end }];
+  });
 }
 
-function lookupIn(id: string, input: LookupInput, text: string): TextRole[] {
+const overlap = (a: CueFound, b: CueFound): boolean => a.start < b.end && a.end > b.start;
+
+function stretchesOf(input: LookupInput, text: string): CueFound[] {
   if (!input.pattern) return [];
   const matches = [...text.matchAll(new RegExp(input.pattern, 'g'))].filter(([found]) => found.trim() !== '');
   // A list keeps what it cannot read, so that the reply says so: a valve left out unsaid would change the answer.
   const usable = input.many ? matches : matches.filter(([found]) => typeof input.read(found, {}) !== 'string');
-  const taken = input.many ? usable : usable.slice(0, 1);
-  const [first, last] = [taken[0], taken.at(-1)];
-  if (!first || !last) return [];
-  const said = taken.map(([found]) => found.trim()).join(', ');
-  return [{ id, text: said, start: first.index, end: last.index + last[0].length }];
+  return usable.map((match) => ({ start: match.index, end: match.index + match[0].length }));
+}
+
+/** Of several inputs the one that a word of its own names nearest to a stretch; among equals the first. */
+function nearestOf<T extends { readonly input: LookupInput }>(rivals: readonly T[], at: CueFound, words: Words): T {
+  const distance = ({ input }: T): number => {
+    const own = (input.words ?? []).filter(
+      (word) => !rivals.some((other) => other.input !== input && other.input.words?.includes(word)),
+    );
+    const gaps = own
+      .flatMap((word) => findPhrase(words, word))
+      .map(({ start, end }) => Math.max(0, start - at.end, at.start - end));
+    return Math.min(Number.POSITIVE_INFINITY, ...gaps);
+  };
+  return rivals.reduce((best, rival) => (distance(rival) < distance(best) ? rival : best));
 }
 
 /** Numbers inside a pipe size or a list of fittings mean nothing else. */

@@ -62,6 +62,11 @@ const cases: readonly Case[] = [
     text: /94 kg/,
   },
   {
+    says: ['two 3/4 outlets off one 1 inch return, 1800 gph 12ft max head pump, 5ft up, 6 ft of 1 inch pvc, 3 elbows'],
+    calculation: 'pump.split',
+    inputs: { outlets: 2, branch_diameter: 0.02042, pipe: '1 in schedule 40' },
+  },
+  {
     says: ['salinity is 33 how much salt to get to 35 in 100 gal'],
     calculation: 'salt.raise',
     inputs: { salinity: 0.033, target: 0.035, volume: 100 * GALLON },

@@ -2,6 +2,7 @@ import { caution, quantity, result, step } from '../calculation.js';
 import { calculation } from '../define.js';
 import { humidity, roomTemperature } from '../inputs/room.js';
 import { freshWater } from '../inputs/surface.js';
+import { evaporation } from '../inputs/topoff.js';
 
 const outsideSlip = 'Relative humidity is at most 100 %.';
 
@@ -28,15 +29,7 @@ export const airVentilation = calculation({
     'humid room',
   ],
   inputs: {
-    evaporation: quantity('water a day', {
-      symbol: 'E',
-      name: 'water that evaporates',
-      words: ['evaporation', 'evaporates', 'evaporating', 'evap', 'top off', 'topoff', 'lose'],
-      range: [0, 500, 'L/day'],
-      aboveLow: true,
-      ask: 'How much water evaporates a day? It is what you top off.',
-      profile: 'water.evaporation',
-    }),
+    evaporation,
     room_temperature: quantity('temperature', { ...roomTemperature, range: [0, 45, 'degC'] }),
     room_humidity: quantity('fraction', { ...humidity, name: 'relative humidity wanted in the room' }),
     outside_temperature: quantity('temperature', {

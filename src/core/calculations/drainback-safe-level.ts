@@ -2,6 +2,7 @@ import { caution, label, quantity, result, step } from '../calculation.js';
 import { holesClog, othersEmptyToo, pullThePlug } from '../cautions/drain-back.js';
 import { calculation } from '../define.js';
 import { sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
+import { returnArea } from '../inputs/return-chamber.js';
 import { noSumpInside } from '../inputs/sump.js';
 
 export const drainbackSafeLevel = calculation({
@@ -47,15 +48,7 @@ export const drainbackSafeLevel = calculation({
       example: '17 gal or 67 L',
       profile: 'sump.other_chambers_volume',
     }),
-    return_area: quantity('area', {
-      symbol: 'A_r',
-      name: 'plan area of the return chamber',
-      words: ['return chamber', 'return area', 'return section', 'pump chamber'],
-      range: [0.001, 5, 'm2'],
-      ask: 'What is the plan area of the return chamber?',
-      example: '160 sq in or 0.1 m2',
-      profile: 'sump.return_area',
-    }),
+    return_area: returnArea,
     upstream_lip: quantity('length', {
       symbol: 'h_l',
       name: 'height of the last baffle before the return chamber',

@@ -1,12 +1,11 @@
-import { type Condition, caution, flag, quantity, result, step } from '../calculation.js';
+import { caution, flag, quantity, result, step } from '../calculation.js';
 import { holesClog, othersEmptyToo, pullThePlug } from '../cautions/drain-back.js';
 import { calculation } from '../define.js';
-import { commonPane, glassThickness, length, width } from '../inputs/display.js';
+import { boxArea, displaySurface, displaySurfaceStep } from '../inputs/display-surface.js';
 import { sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
 import { noSumpInside, sumpInputs } from '../inputs/sump.js';
 import { noInside } from '../inputs/tank-shape.js';
 
-const displayAreaMissing: Condition = { not: { given: 'display_area' } };
 const { sump_length, sump_width, sump_glass_thickness, ...vessel } = sumpVessel;
 
 export const drainbackVolume = calculation({
@@ -66,32 +65,8 @@ export const drainbackVolume = calculation({
       example: '1 in or 2.5 cm',
       profile: 'return.stop_depth',
     }),
-    display_area: quantity('area', {
-      symbol: 'A_d',
-      name: 'water surface of the display',
-      words: ['display area', 'surface', 'surface area', 'water surface', 'display'],
-      range: [0.01, 20, 'm2'],
-      needed: false,
-      ask: 'How large is the water surface of the display?',
-      profile: 'display.surface_area',
-    }),
-    length: quantity('length', { ...length, needed: displayAreaMissing }),
-    width: quantity('length', { ...width, needed: displayAreaMissing }),
-    glass_thickness: quantity('length', {
-      ...glassThickness,
-      needed: false,
-      default: commonPane(displayAreaMissing),
-    }),
-    box_area: quantity('area', {
-      symbol: 'A_b',
-      name: 'plan area of the overflow box',
-      words: ['overflow box', 'box', 'box area', 'overflow'],
-      range: [0, 2, 'm2'],
-      usual: [0.003, 0.2, 'm2'],
-      ask: 'What is the inside plan area of the overflow box? 0 if there is none.',
-      example: '54 sq in or 0.036 m2',
-      profile: 'overflow.area',
-    }),
+    ...displaySurface,
+    box_area: boxArea,
     box_drop: quantity('length', {
       symbol: 'd_b',
       name: 'fall of the water in the overflow box',
@@ -145,7 +120,7 @@ export const drainbackVolume = calculation({
     },
   ],
   steps: [
-    step('A_d', '(L - 2*t)*(W - 2*t)', 'area', 'water surface of the display'),
+    displaySurfaceStep,
     sumpAreaStep,
     step('V_n', 'A_s*h_s', 'volume', 'water in the running sump, chambers taken at one level'),
     step('V_b', 'A_d*d_d + A_b*d_b + V_p', 'volume', 'water that drains back'),

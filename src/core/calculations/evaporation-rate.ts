@@ -99,7 +99,11 @@ export const evaporationRate = calculation({
     step('E_high', 'E*max(1, F_a)/F_a', 'water a day', 'high: activity factor 1'),
   ],
   results: {
-    evaporation: result('E', 'water a day', 'water that evaporates', { low: 'E_low', high: 'E_high' }),
+    evaporation: result('E', 'water a day', 'water that evaporates', {
+      low: 'E_low',
+      high: 'E_high',
+      feeds: 'water.evaporation',
+    }),
     evaporation_low: result('E_low', 'water a day', 'by the lower method'),
     evaporation_high: result('E_high', 'water a day', 'with a lively surface'),
     latent_heat: result('P_evap', 'power', 'heat it carries off', { figures: 2 }),

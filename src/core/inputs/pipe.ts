@@ -1,6 +1,6 @@
 import fittingLosses from '../../../data/fitting-losses.json' with { type: 'json' };
 import pipeSizes from '../../../data/pipe-sizes.json' with { type: 'json' };
-import { lookup, quantity } from '../calculation.js';
+import { type LookupInput, lookup, quantity } from '../calculation.js';
 import { EXIT, type FittingRow, FLUSH_ENTRANCE, findFitting, type PipeSize, partClosed } from './fitting-words.js';
 
 const MILLI = 1e-3;
@@ -45,7 +45,10 @@ const simplified = (text: string): string =>
     .replace(/(\d) (\d\/\d)/g, '$1-$2')
     .replace(/(\d)\s*and (?:a )?(\d\/\d)/g, '$1-$2')
     .replace(/\bsch(edule)?\.?\s*/g, 'schedule ')
-    .replace(/\b(pipes?|pvc|line|drains?|tube|a|bore|standpipes?|siphon|plumbing|emergency|bulkhead)\b/g, ' ')
+    .replace(
+      /\b(pipes?|pvc|lines?|drains?|tube|a|bore|standpipes?|siphon|plumbing|emergency|bulkhead|returns?|riser)\b/g,
+      ' ',
+    )
     .replace(/(\d)\s*mm/g, '$1 mm')
     .replace(/\s+/g, ' ')
     .trim();
@@ -74,7 +77,8 @@ const PIPE_IN_TEXT = (() => {
   const fraction = '(?:(?:\\d+[ -])?\\d+/\\d+|(?:one and a |1 and a )?half|three[ -]quarter)';
   const unit = '[ -]?(?:inch(?:es)?|in|"|mm)';
   const rating = '(?:sch(?:edule)?\\.?\\s*(?:40|80)|pn\\s*\\d+)';
-  const thing = '(?:pvc|pipes?|drains?|standpipes?|siphon|line|plumbing|emergency|bulkhead)(?![a-z])';
+  const thing =
+    '(?:pvc|pipes?|drains?|standpipes?|siphon|line|plumbing|emergency|bulkhead|riser|return (?:line|pipe))(?![a-z])';
   const whole = '\\d+(?:\\.\\d+)?';
   return new RegExp(
     `(?:${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${thing})|${whole}\\s*${rating}|(?:use|with an?|to an?|same with) (?:${fraction}|${whole})${unit}(?=\\s*(?:$|[.?!,]|instead))`,
@@ -84,7 +88,7 @@ const PIPE_IN_TEXT = (() => {
 /** A pipe by its trade name. Without a schedule or a pressure class the common one is taken: schedule 40, PN 16. */
 export const pipe = lookup({
   name: 'pipe size',
-  words: ['pipe', 'pvc', 'plumbing', 'schedule'],
+  words: ['pipe', 'pvc', 'plumbing', 'schedule', 'drain', 'drains', 'standpipe'],
   ask: 'Which pipe is it?',
   example: '1 in schedule 40, or 40 mm PN 16',
   needed: false,
@@ -104,6 +108,7 @@ export const insideDiameter = quantity('length', {
   name: 'pipe bore',
   words: ['bore', 'inside diameter', 'id', 'inner diameter'],
   range: [8, 110, 'mm'],
+  usual: [8, 110, 'mm'],
   units: { metric: 'mm', us: 'in' },
   ask: 'Which pipe is it?',
   example: '1 in schedule 40, 40 mm PN 16, or the bore itself: 34 mm bore',
@@ -132,25 +137,13 @@ const FITTING_IN_TEXT = new RegExp(
   `(?:(?<![\\d./])${COUNT}${PART_WAY}(?:${PLAIN_NAME}|${COUNTED_NAME})|(?<![a-z\\d./])${PART_WAY}(?:${PLAIN_NAME}))(?![a-z])`,
 );
 
-/** A list of fittings, summed to a loss coefficient. A drain counts its entrance and exit even when nobody lists them. */
-export const fittings = lookup({
-  name: 'fittings',
-  words: ['fittings', 'elbow', 'elbows', 'valve', 'bends'],
-  ask: 'Which fittings are on the line?',
-  profile: 'drain.fittings',
-  example: '2 elbows, gate valve, union',
-  needed: false,
-  suggestions: [
-    '2 elbows, gate valve',
-    '3 elbows, ball valve, union',
-    '2 45s, gate valve',
-    '1 elbow',
-    '4 elbows, gate valve, strainer',
-  ],
-  symbols: { n_i: '1', K_i: '1' },
-  many: true,
-  pattern: FITTING_IN_TEXT,
-  read(text, context) {
+/** Ends that a list of fittings counts even when nobody names them. */
+type Ends = readonly FittingRow[];
+
+/** Reads a list of fittings to numbered symbols for a sum. @param always the ends of that kind of line */
+const readFittings =
+  (always: Ends): LookupInput['read'] =>
+  (text, context) => {
     const size = nearestSize(context.pipe);
     const rows = new Map<FittingRow, number>();
     for (const { count, text: word } of splitList(text)) {
@@ -161,7 +154,7 @@ export const fittings = lookup({
     }
     const listed = [...rows.keys()];
     const counted = [
-      ...(listed.some(isEntrance) ? [] : [[FLUSH_ENTRANCE, 1] as const]),
+      ...(always.includes(FLUSH_ENTRANCE) && !listed.some(isEntrance) ? [[FLUSH_ENTRANCE, 1] as const] : []),
       ...rows,
       ...(listed.some(isExit) ? [] : [[EXIT, 1] as const]),
     ];
@@ -179,7 +172,48 @@ export const fittings = lookup({
       symbols,
       source: `loss coefficients at the ${size} size: Crane TP-410 and, where it has none, common practice (see data/fitting-losses.json)`,
     };
-  },
+  };
+
+/** A list of fittings, summed to a loss coefficient. A drain counts its entrance and exit even when nobody lists them. */
+export const fittings = lookup({
+  name: 'fittings',
+  words: ['fittings', 'elbow', 'elbows', 'valve', 'bends', 'drain', 'drains'],
+  ask: 'Which fittings are on the line?',
+  profile: 'drain.fittings',
+  example: '2 elbows, gate valve, union',
+  needed: false,
+  suggestions: [
+    '2 elbows, gate valve',
+    '3 elbows, ball valve, union',
+    '2 45s, gate valve',
+    '1 elbow',
+    '4 elbows, gate valve, strainer',
+  ],
+  symbols: { n_i: '1', K_i: '1' },
+  many: true,
+  pattern: FITTING_IN_TEXT,
+  read: readFittings([FLUSH_ENTRANCE, EXIT]),
+});
+
+/** The same on a return line. What the pump loses at its own mouth is in its curve, so only the outlet is counted. */
+export const returnFittings = lookup({
+  ...fittings,
+  name: 'fittings on the return line',
+  words: ['fittings', 'elbow', 'elbows', 'valve', 'bends', 'return', 'return line'],
+  ask: 'Which fittings are on the return line?',
+  profile: 'return.fittings',
+  example: '3 elbows, ball valve, union',
+  read: readFittings([EXIT]),
+});
+
+/** The return pipe by its trade name. */
+export const returnPipe = lookup({
+  ...pipe,
+  name: 'return pipe size',
+  words: ['return pipe', 'return line', 'return', 'riser', 'pipe', 'pvc', 'plumbing', 'schedule'],
+  ask: 'Which pipe is the return line?',
+  example: '1 in schedule 40, or 32 mm PN 16',
+  profile: 'return.pipe',
 });
 
 const PART_CLOSED =
@@ -215,4 +249,11 @@ export const lossCoefficient = quantity('ratio', {
   ask: 'Which fittings are on the line (entrance and exit are counted for you)?',
   example: '2 elbows and a gate valve',
   default: { formula: 'sum_i(n_i*K_i)' },
+});
+
+/** The same of the return line, which has no entrance. */
+export const returnLoss = quantity('ratio', {
+  ...lossCoefficient,
+  ask: 'Which fittings are on the return line (its outlet is counted for you)?',
+  example: '3 elbows, ball valve, union',
 });

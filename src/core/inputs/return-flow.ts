@@ -19,3 +19,14 @@ export const requiredFlow = quantity('flow', {
   name: 'flow it must carry',
   needed: false,
 });
+
+/** What the builder would like the pump to send, to set beside what it does. */
+export const wantedFlow = quantity('flow', {
+  ...returnFlow,
+  symbol: 'Q_w',
+  name: 'flow wanted',
+  words: ['want', 'wanted', 'aim', 'target', 'aiming for', 'would like', 'enough for', 'at least', 'need'],
+  ask: 'How much flow do you want at the tank?',
+  needed: false,
+  profile: undefined,
+});

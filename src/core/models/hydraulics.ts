@@ -30,7 +30,97 @@ function settledFriction(D: number, L: number, K: number, H: number, nu: number,
   return f;
 }
 
+/** A pipe as the friction formulas take it: bore [m], length [m], loss coefficient of its fittings [1]. */
+interface Line {
+  readonly D: number;
+  readonly L: number;
+  readonly K: number;
+}
+
+/** Head [m] that a line takes at a flow [m³/s]; nu kinematic viscosity [m²/s], e roughness [m]. */
+function lineHead(Q: number, { D, L, K }: Line, nu: number, e: number): number {
+  if (Q <= 0) return 0;
+  const V = (4 * Q) / (Math.PI * D ** 2);
+  return ((frictionFactor((V * D) / nu, e / D) * L) / D + K) * (V ** 2 / (2 * GRAVITY));
+}
+
+/** Largest flow [m³/s] between two at which a falling pump curve still gives the head that the plumbing takes. */
+function meeting(pump: (Q: number) => number, plumbing: (Q: number) => number, from: number, to: number): number {
+  let [low, high] = [from, to];
+  if (pump(low) <= plumbing(low)) return low;
+  if (pump(high) >= plumbing(high)) return high;
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (low + high) / 2;
+    if (pump(middle) > plumbing(middle)) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/** Head [m] of a pump by the parabola through its greatest head without flow and its greatest flow without head. */
+const parabola = (H_max: number, Q_max: number) => (Q: number) => H_max * (1 - (Q / Q_max) ** 2);
+
+/** A speed that return outlets are commonly laid out for; friction hardly changes around it. */
+const OUTLET_SPEED = 1.5;
+
+const DARCY = 'Darcy-Weisbach with minor losses';
+const PARABOLA = 'common practice where the maker gives only the two ends of the curve';
+
 export const hydraulicModels = [
+  model({
+    name: 'operating_flow',
+    args: { H_max: 'm', Q_max: 'm^3/s', H_s: 'm', D: 'm', L: 'm', K: '1', nu: 'm^2/s', e: 'm' },
+    unit: 'm^3/s',
+    meaning:
+      'flow Q at which the pump curve H_max*(1 - (Q/Q_max)^2) meets the plumbing, H_s + (f*L/D + K)*V^2/(2*g) with V = 4*Q/(pi*D^2) and f = friction(V*D/nu, e/D), by halving; 0 when H_s is H_max or more',
+    source: `${DARCY}; pump curve as a parabola: ${PARABOLA}`,
+    apply: (H_max = 0, Q_max = 0, H_s = 0, D = 1, L = 0, K = 0, nu = 1, e = 0) =>
+      meeting(parabola(H_max, Q_max), (Q) => H_s + lineHead(Q, { D, L, K }, nu, e), 0, Q_max),
+  }),
+  model({
+    name: 'flow_within',
+    args: {
+      Q_a: 'm^3/s',
+      H_a: 'm',
+      Q_b: 'm^3/s',
+      H_b: 'm',
+      H_s: 'm',
+      D: 'm',
+      L: 'm',
+      K: '1',
+      nu: 'm^2/s',
+      e: 'm',
+    },
+    unit: 'm^3/s',
+    meaning:
+      'how much of the stretch of a pump curve from (Q_a, H_a) straight to (Q_b, H_b) lies above the plumbing, H_s + (f*L/D + K)*V^2/(2*g): all of Q_b - Q_a, a part, or nothing. Over all stretches of a falling curve it adds up to the flow where the two meet',
+    source: `${DARCY}; straight lines between the points of the pump curve`,
+    apply: (Q_a = 0, H_a = 0, Q_b = 0, H_b = 0, H_s = 0, D = 1, L = 0, K = 0, nu = 1, e = 0) => {
+      const pump = (Q: number) => H_a + ((H_b - H_a) * (Q - Q_a)) / (Q_b - Q_a);
+      return meeting(pump, (Q) => H_s + lineHead(Q, { D, L, K }, nu, e), Q_a, Q_b) - Q_a;
+    },
+  }),
+  model({
+    name: 'outlet_conductance',
+    args: { D: 'm', L: 'm', K: '1', nu: 'm^2/s', e: 'm' },
+    unit: 'm^2.5/s',
+    meaning:
+      'flow of an outlet for each square root of the head on it: pi*D^2/4*sqrt(2*g/(f*L/D + K)), with f at 1.5 m/s',
+    source: DARCY,
+    apply: (D = 1, L = 0, K = 1, nu = 1, e = 0) =>
+      ((Math.PI * D ** 2) / 4) *
+      Math.sqrt((2 * GRAVITY) / ((frictionFactor((OUTLET_SPEED * D) / nu, e / D) * L) / D + K)),
+  }),
+  model({
+    name: 'split_flow',
+    args: { H_max: 'm', Q_max: 'm^3/s', H_s: 'm', D: 'm', L: 'm', K: '1', G: 'm^2.5/s', nu: 'm^2/s', e: 'm' },
+    unit: 'm^3/s',
+    meaning:
+      'flow Q at which the pump curve H_max*(1 - (Q/Q_max)^2) meets riser and outlets, H_s + (f*L/D + K)*V^2/(2*g) + (Q/G)^2, by halving; G is the sum over the outlets',
+    source: `${DARCY}; parallel outlets share one head; pump curve as a parabola: ${PARABOLA}`,
+    apply: (H_max = 0, Q_max = 0, H_s = 0, D = 1, L = 0, K = 0, G = 1, nu = 1, e = 0) =>
+      meeting(parabola(H_max, Q_max), (Q) => H_s + lineHead(Q, { D, L, K }, nu, e) + (Q / G) ** 2, 0, Q_max),
+  }),
   model({
     name: 'friction',
     args: { Re: '1', e_over_D: '1' },
