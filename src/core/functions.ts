@@ -3,6 +3,7 @@ import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
 import { lightModels } from './models/light.js';
+import { roundCornerModels } from './models/round-corner.js';
 import { seawaterModels } from './models/seawater.js';
 import { temperatureModels } from './models/temperature.js';
 import { waterSwapModels } from './models/water-swap.js';
@@ -16,4 +17,5 @@ export const functions = functionList([
   ...heatModels,
   ...lightModels,
   ...daylightModels,
+  ...roundCornerModels,
 ]);
