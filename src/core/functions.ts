@@ -2,6 +2,7 @@ import { functionList } from './model.js';
 import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
+import { lidModels } from './models/lid.js';
 import { lightModels } from './models/light.js';
 import { roundCornerModels } from './models/round-corner.js';
 import { seawaterModels } from './models/seawater.js';
@@ -18,4 +19,5 @@ export const functions = functionList([
   ...lightModels,
   ...daylightModels,
   ...roundCornerModels,
+  ...lidModels,
 ]);
