@@ -8,6 +8,7 @@ import { lightCommand } from './light.js';
 import { mydataCommand } from './mydata.js';
 import { planCommand } from './plan.js';
 import { powerCommand } from './power.js';
+import { returnCommand } from './return.js';
 import { salinityCommand } from './salinity.js';
 import { saltCommand } from './salt.js';
 import { structureCommand } from './structure.js';
@@ -27,6 +28,7 @@ export const commands = [
   mydataCommand,
   planCommand,
   powerCommand,
+  returnCommand,
   salinityCommand,
   saltCommand,
   structureCommand,

@@ -3,10 +3,12 @@ import { cycleLogModels } from './models/cycle-log.js';
 import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
+import { lidModels } from './models/lid.js';
 import { lightModels } from './models/light.js';
 import { membraneModels } from './models/membrane.js';
 import { nitrogenModels } from './models/nitrogen.js';
 import { plateModels } from './models/plates.js';
+import { roundCornerModels } from './models/round-corner.js';
 import { seawaterModels } from './models/seawater.js';
 import { temperatureModels } from './models/temperature.js';
 import { waterChangeModels } from './models/water-change.js';
@@ -26,4 +28,6 @@ export const functions = functionList([
   ...plateModels,
   ...cycleLogModels,
   ...nitrogenModels,
+  ...roundCornerModels,
+  ...lidModels,
 ]);

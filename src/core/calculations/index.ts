@@ -3,6 +3,7 @@ import { airVentilation } from './air-ventilation.js';
 import { alkalinityNaturalLevels } from './alkalinity-natural-levels.js';
 import { alkalinityUnits } from './alkalinity-units.js';
 import { calcificationRatio } from './calcification-ratio.js';
+import { chamberRunDry } from './chamber-run-dry.js';
 import { coolingNeed } from './cooling-need.js';
 import { costBudget } from './cost-budget.js';
 import { costRunning } from './cost-running.js';
@@ -48,6 +49,13 @@ import { lightRefugium } from './light-refugium.js';
 import { lightSchedule } from './light-schedule.js';
 import { lightSpread } from './light-spread.js';
 import { overflowWeir } from './overflow-weir.js';
+import { pumpFlowNeeded } from './pump-flow-needed.js';
+import { pumpOperatingPoint } from './pump-operating-point.js';
+import { pumpPower } from './pump-power.js';
+import { pumpSplit } from './pump-split.js';
+import { pumpTurnover } from './pump-turnover.js';
+import { pumpVelocity } from './pump-velocity.js';
+import { refugiumTurnover } from './refugium-turnover.js';
 import { rockContactPressure } from './rock-contact-pressure.js';
 import { rockMass } from './rock-mass.js';
 import { rockStability } from './rock-stability.js';
@@ -67,7 +75,11 @@ import { sandMass } from './sand-mass.js';
 import { stockingFeedSupported } from './stocking-feed-supported.js';
 import { stockingRateAtLowAmmonia } from './stocking-rate-at-low-ammonia.js';
 import { stockingTanFromFeed } from './stocking-tan-from-feed.js';
+import { topoffClogFlood } from './topoff-clog-flood.js';
 import { topoffDrift } from './topoff-drift.js';
+import { topoffReservoir } from './topoff-reservoir.js';
+import { topoffRoRate } from './topoff-ro-rate.js';
+import { topoffRunaway } from './topoff-runaway.js';
 import { volumeBowFront } from './volume-bow-front.js';
 import { volumeConvert } from './volume-convert.js';
 import { volumeCorner } from './volume-corner.js';
@@ -90,6 +102,7 @@ export const calculations = [
   alkalinityNaturalLevels,
   alkalinityUnits,
   calcificationRatio,
+  chamberRunDry,
   coolingNeed,
   costBudget,
   costRunning,
@@ -135,6 +148,13 @@ export const calculations = [
   lightSchedule,
   lightSpread,
   overflowWeir,
+  pumpFlowNeeded,
+  pumpOperatingPoint,
+  pumpPower,
+  pumpSplit,
+  pumpTurnover,
+  pumpVelocity,
+  refugiumTurnover,
   rockContactPressure,
   rockMass,
   rockStability,
@@ -154,7 +174,11 @@ export const calculations = [
   stockingFeedSupported,
   stockingRateAtLowAmmonia,
   stockingTanFromFeed,
+  topoffClogFlood,
   topoffDrift,
+  topoffReservoir,
+  topoffRoRate,
+  topoffRunaway,
   volumeBowFront,
   volumeConvert,
   volumeCorner,

@@ -1,18 +1,7 @@
-import { unitTable } from '../../../data/units.js';
 import { lookup } from '../calculation.js';
-import { literal } from '../literal.js';
+import { LENGTH_UNIT, metres, NUMBER } from './length-text.js';
 
-const lengthUnits = unitTable.filter(({ quantities }) => quantities.includes('length'));
-const WORDS = lengthUnits
-  .flatMap(({ words }) => words)
-  .sort((a, b) => b.length - a.length)
-  .map(literal)
-  .join('|');
-const LENGTH = `(\\d+(?:\\.\\d+)?)\\s*(${WORDS})`;
-const FROM_TO = `(?:from\\s+)?(\\d+(?:\\.\\d+)?)\\s*(${WORDS})?\\s*(?:up |down )?(?:to|->)\\s*${LENGTH}(?![a-z\\d])`;
-
-const metres = (value: string, unit: string): number =>
-  Number(value) * lengthUnits.find(({ words }) => words.includes(unit))!.factor;
+const FROM_TO = `(?:from\\s+)?${NUMBER}\\s*${LENGTH_UNIT}?\\s*(?:up |down )?(?:to|->)\\s*${NUMBER}\\s*${LENGTH_UNIT}(?![a-z\\d])`;
 
 /** "from 25 cm to 50 cm", "10 to 16 inches": a lamp moved from one distance to another. A missing unit takes the other's. */
 export const lampMove = lookup({
