@@ -32,11 +32,13 @@ import { evaporationRate } from './evaporation-rate.js';
 import { floorJoist } from './floor-joist.js';
 import { glassBottom } from './glass-bottom.js';
 import { glassCheck } from './glass-check.js';
+import { hangLight } from './hang-light.js';
 import { heatLoss } from './heat-loss.js';
 import { heaterOutage } from './heater-outage.js';
 import { heaterSize } from './heater-size.js';
 import { heaterStuckOn } from './heater-stuck-on.js';
 import { heaterWarmUp } from './heater-warm-up.js';
+import { lidStrut } from './lid-strut.js';
 import { lightAcclimation } from './light-acclimation.js';
 import { lightAttenuation } from './light-attenuation.js';
 import { lightDayLength } from './light-day-length.js';
@@ -48,6 +50,10 @@ import { lightLux } from './light-lux.js';
 import { lightRefugium } from './light-refugium.js';
 import { lightSchedule } from './light-schedule.js';
 import { lightSpread } from './light-spread.js';
+import { moveCorner } from './move-corner.js';
+import { moveDoorway } from './move-doorway.js';
+import { movePeople } from './move-people.js';
+import { moveTilt } from './move-tilt.js';
 import { overflowWeir } from './overflow-weir.js';
 import { pumpFlowNeeded } from './pump-flow-needed.js';
 import { pumpOperatingPoint } from './pump-operating-point.js';
@@ -131,11 +137,13 @@ export const calculations = [
   floorJoist,
   glassBottom,
   glassCheck,
+  hangLight,
   heatLoss,
   heaterOutage,
   heaterSize,
   heaterStuckOn,
   heaterWarmUp,
+  lidStrut,
   lightAcclimation,
   lightAttenuation,
   lightDayLength,
@@ -147,6 +155,10 @@ export const calculations = [
   lightRefugium,
   lightSchedule,
   lightSpread,
+  moveCorner,
+  moveDoorway,
+  movePeople,
+  moveTilt,
   overflowWeir,
   pumpFlowNeeded,
   pumpOperatingPoint,
