@@ -8,15 +8,13 @@ import { ASKS, CARRIES, CORRECTS, isChange, isNewQuestion, STATES } from './mann
 import { makeReply, notice } from './replies.js';
 import { onIntent } from './short-requests.js';
 import { turnToNamed } from './tank-names.js';
-import { answerAsked, change, question, settleDoubts, state } from './topics.js';
+import { answerAsked, change, question, STRONG, settleDoubts, state } from './topics.js';
 import { learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood } from './unclear.js';
 import { explainMeasurements, type Heard, hearText } from './understand.js';
 
 /** The longest message that is read. */
 export const LONGEST_MESSAGE = 4000;
-/** From here on a message that asks nothing is a question of its topic all the same: "heater for 90 gal". */
-const STRONG = 2.2;
 
 /** Answers free text. */
 export async function hear(turn: Turn, say: string, explain = false): Promise<Reply[]> {
@@ -91,12 +89,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   }
   const weak = best === undefined || best.score < STRONG;
   if ((STATES.test(heard.text) || weak) && !ASKS.test(heard.text) && heard.mentions.length > 0) {
-    const stated = await state(
-      turn,
-      heard,
-      why,
-      best !== undefined && best.score >= NAMED ? best.calculation : undefined,
-    );
+    const stated = await state(turn, heard, why, best !== undefined && best.score >= NAMED ? best : undefined);
     if (stated) return stated;
   }
   if (best && best.score >= NAMED) return question(turn, heard, topics);

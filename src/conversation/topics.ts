@@ -21,6 +21,12 @@ import { askWhich, askWhichOne, misfit, whichIsMeant } from './unclear.js';
 import { type Heard, saysAnything, type Understood, understand } from './understand.js';
 import { work } from './work.js';
 
+/** From here on a message that asks nothing is a question of its topic all the same: "heater for 90 gal". */
+export const STRONG = 2.2;
+/** A score that comes from more than the names of things. */
+const saysStrongly = ({ score, cues }: TopicScore): boolean =>
+  score >= STRONG && cues.some((cue) => !cue.startsWith('~'));
+
 const over = ({ dialogue }: Turn, fresh: Given): Given => ({ ...asEarlier(dialogue.given), ...fresh });
 
 /** Keeps how the message was read, and what it said beside the point: a room's temperature in a question about drains. */
@@ -112,24 +118,21 @@ async function correctTank(
 
 /**
  * A statement about the tank: kept on its page.
- * @param topic the message could be this question too; it is one when the question can use more of its numbers than the tank can keep
+ * @param topic the message could be this question too; it is one when the question can use more of its numbers than the tank can
+ *   keep, or as many where its words say it strongly
  */
-export async function state(
-  turn: Turn,
-  heard: Heard,
-  why: string[],
-  topic?: Calculation,
-): Promise<Reply[] | undefined> {
+export async function state(turn: Turn, heard: Heard, why: string[], topic?: TopicScore): Promise<Reply[] | undefined> {
   const understood = remember(
     turn,
     await understand(heard, profileInputs, hintsFor(turn, heard.said), undefined, true),
   );
   if (!saysAnything(understood) && understood.assignment.mismatches.length === 0) return undefined;
   if (topic) {
-    const asQuestion = await understand(heard, topic.inputs, hintsFor(turn, heard.said));
+    const asQuestion = await understand(heard, topic.calculation.inputs, hintsFor(turn, heard.said));
     const fewerLeft = asQuestion.assignment.unused.length < understood.assignment.unused.length;
-    const more = Object.keys(asQuestion.given).length - Object.keys(understood.given).length;
-    const moreUsed = STATES.test(heard.text) ? more > 0 : more >= 0;
+    // Numbers decide: some common word always chooses something of all that a tank can keep.
+    const more = asQuestion.assignment.roles.length - understood.assignment.roles.length;
+    const moreUsed = STATES.test(heard.text) && !saysStrongly(topic) ? more > 0 : more >= 0;
     if (fewerLeft || moreUsed) return undefined;
   }
   why.push('it tells something about the tank');

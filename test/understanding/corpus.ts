@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { z } from 'zod/mini';
 
 /** A number with its unit's id as in `data/units.ts`, or the text of a choice, a clock time, a pipe size. */
@@ -26,7 +27,8 @@ export type Conversation = z.infer<typeof conversation>;
 export type Expected = z.infer<typeof conversation>['turns'][number];
 export type Value = z.infer<typeof value>;
 
-const folder = new URL('./corpus/', import.meta.url);
+/** Found from the project's folder, where npm runs: the compiled program lies elsewhere. */
+const folder = 'test/understanding/corpus';
 
 /** FNV-1a, 32 bits: which half a text belongs to does not change when others are added. */
 function hashOf(text: string): number {
@@ -43,7 +45,7 @@ function read<T>(ending: string, schema: { parse: (raw: unknown) => T }): T[] {
     .filter((name) => name.endsWith(ending))
     .sort()
     .flatMap((name) => {
-      const entries = JSON.parse(readFileSync(new URL(name, folder), 'utf8')) as unknown[];
+      const entries = JSON.parse(readFileSync(join(folder, name), 'utf8')) as unknown[];
       return entries.map((entry, i) => {
         try {
           return schema.parse(entry);
