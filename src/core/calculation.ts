@@ -88,6 +88,8 @@ export interface QuantityInput extends InputBase {
   readonly units?: { readonly metric: string; readonly us: string };
   /** A likely slip for values outside the range, `[low, high, sentence]` in the range's unit. First match is said. */
   readonly slips?: readonly (readonly [low: number, high: number, sentence: string])[];
+  /** A setting that nobody says in passing: in free text a number is its only beside its own words. */
+  readonly byName?: true;
   /** The usual values, `[low, high, unit]`: decides which bare number belongs here when several inputs could take it. */
   readonly usual?: Range;
 }

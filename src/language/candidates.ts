@@ -44,7 +44,7 @@ export function candidatesFor(
     // "22 cm of water" in the sump: the words that point at the display's water height point at the sump's.
     const borrowed = thing === 'sump' && twin !== undefined && OF_SUMP.test(id) ? cues.get(twin)! : [];
     const near = closeness(mention, [...(cues.get(id) ?? []), ...borrowed], text, mentions);
-    if (near < least) return [];
+    if (near < least || (input.byName && near < NEAR && id !== asked)) return [];
     const readings = readingsOf(input, mention, hints);
     const [first] = readings;
     if (!first) return [];

@@ -2,6 +2,7 @@ import { commandList } from '../../src/compose.js';
 import { createBrinewright } from '../../src/conversation/brinewright.js';
 import { calculationNamed } from '../../src/conversation/catalogue.js';
 import type { Store } from '../../src/conversation/ports.js';
+import type { Input, LookupInput } from '../../src/core/calculation.js';
 import { profileFields } from '../../src/core/profile.js';
 import { toSI, unitNamed } from '../../src/core/quantity/units.js';
 import type { Reply } from '../../src/core/reply.js';
@@ -37,12 +38,23 @@ interface Got {
   readonly si: number | null;
   readonly text: string;
   readonly quantity: string | undefined;
+  readonly lookup: LookupInput | undefined;
 }
 
-const same = (got: Got, want: Value): boolean =>
-  typeof want === 'string'
-    ? got.text.toLowerCase() === want.toLowerCase()
-    : got.si !== null && sameNumber(got.si, want, got.quantity);
+const gotFor = (input: Input | undefined, si: number | null, text: string): Got => ({
+  si: input?.kind === 'quantity' ? si : null,
+  text,
+  quantity: input?.kind === 'quantity' ? input.quantity : undefined,
+  lookup: input?.kind === 'lookup' ? input : undefined,
+});
+
+function same(got: Got, want: Value): boolean {
+  if (typeof want !== 'string') return got.si !== null && sameNumber(got.si, want, got.quantity);
+  if (got.text.toLowerCase() === want.toLowerCase()) return true;
+  // "2 elbows" and "two 90 degree elbows" are one list: what the table makes of them counts.
+  const read = got.lookup?.read(want, {});
+  return typeof read === 'object' && read.reading === got.text;
+}
 
 /** @param inConversation what was said before counts too */
 function gotOf(reply: Reply, inConversation: boolean): Record<string, Got> {
@@ -51,28 +63,16 @@ function gotOf(reply: Reply, inConversation: boolean): Record<string, Got> {
     ({ from, id }) =>
       id in inputs && (from === 'message' || (inConversation && (from === 'earlier' || from === 'profile'))),
   );
-  return Object.fromEntries(
-    said.map(({ id, si, value }) => {
-      const input = inputs[id]!;
-      const number = input.kind === 'quantity' ? si : null;
-      return [
-        id,
-        { si: number, text: String(value), quantity: input.kind === 'quantity' ? input.quantity : undefined },
-      ];
-    }),
-  );
+  return Object.fromEntries(said.map(({ id, si, value }) => [id, gotFor(inputs[id], si, String(value))]));
 }
 
 async function keptOf(store: Store, member: string): Promise<Record<string, Got>> {
   const tank = (await store.tanks(member)).find(({ current }) => current);
   return Object.fromEntries(
-    Object.entries(tank?.values ?? {}).map(([key, { si, text }]) => {
-      const input = profileFields.get(key)?.input;
-      return [
-        key,
-        { si: si ?? null, text: text ?? '', quantity: input?.kind === 'quantity' ? input.quantity : undefined },
-      ];
-    }),
+    Object.entries(tank?.values ?? {}).map(([key, { si, text }]) => [
+      key,
+      gotFor(profileFields.get(key)?.input, si ?? null, text ?? ''),
+    ]),
   );
 }
 

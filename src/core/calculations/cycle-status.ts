@@ -154,6 +154,7 @@ export const cycleStatus = calculation({
     nitrite_form: nitriteForm,
     ammonia_gone: quantity('dissolved', {
       symbol: 'a_ok',
+      byName: true,
       name: 'ammonia that counts as gone',
       range: [0.01, 0.5, 'mg/L'],
       default: { value: 0.25, unit: 'mg/L', why: 'common practice, the lowest step of many kits' },
@@ -162,6 +163,7 @@ export const cycleStatus = calculation({
     }),
     nitrite_gone: quantity('dissolved', {
       symbol: 'n_ok',
+      byName: true,
       name: 'nitrite that counts as gone',
       range: [0.01, 0.5, 'mg/L'],
       default: { value: 0.1, unit: 'mg/L', why: 'common practice' },
@@ -170,6 +172,7 @@ export const cycleStatus = calculation({
     }),
     least_dose: quantity('dissolved', {
       symbol: 'u_least',
+      byName: true,
       name: 'least dose that proves anything',
       range: [0.5, 4, 'mg/L'],
       default: { value: 1.5, unit: 'mg/L', why: 'common practice' },

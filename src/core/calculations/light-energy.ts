@@ -74,6 +74,7 @@ export const lightEnergy = calculation({
     }),
     water_share_low: quantity('fraction', {
       symbol: 's_low',
+      byName: true,
       name: 'share into the water, at least',
       range: [0, 1, 'fraction'],
       default: { value: 0.2, unit: 'fraction', why: 'our estimate: the light itself less what leaves the tank' },
@@ -82,6 +83,7 @@ export const lightEnergy = calculation({
     }),
     water_share_high: quantity('fraction', {
       symbol: 's_high',
+      byName: true,
       name: 'share into the water, at most',
       range: [0, 1, 'fraction'],
       default: { value: 0.5, unit: 'fraction', why: 'our estimate: a closed hood or a fan blowing down' },
