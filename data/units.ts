@@ -404,7 +404,7 @@ export const unitTable: readonly UnitRow[] = [
     quantities: ['alkalinity'],
     factor: 2 / CALCIUM_CARBONATE,
     shown: 'mg/L CaCO₃',
-    words: ['mg/l caco3', 'ppm caco3', 'mg/l as caco3', 'ppm as caco3', 'mg/l of caco3'],
+    words: ['mg/l caco3', 'ppm caco3', 'mg/l as caco3', 'ppm as caco3', 'mg/l of caco3', 'ppm alkalinity', 'ppm alk'],
     source: 'CaCO3 100.086 g/mol, two equivalents; IUPAC 2021 abridged atomic masses',
   },
   {

@@ -85,7 +85,10 @@ export function inputIn(used: UsedInput, preferences: Preferences): ReplyInput {
   }
   if (si !== undefined && text === undefined) {
     const unit = unitText(si_unit);
-    return { id, name, value: si, unit, si, si_unit, from, shown: unit ? `${si} ${unit}` : String(si) };
+    // One number of a list that was said is told by the list itself.
+    const listed = input === undefined && from !== 'table';
+    const shown = listed ? '' : unit ? `${si} ${unit}` : String(si);
+    return { id, name, value: si, unit, si, si_unit, from, shown };
   }
   const option = input?.kind === 'choice' ? input.options[text ?? '']?.label : undefined;
   return { id, name, value: text ?? '', unit: '', si: si ?? null, si_unit, from, shown: option ?? text ?? '' };

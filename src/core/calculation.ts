@@ -172,7 +172,7 @@ export interface Constant {
 }
 
 /**
- * One step of the working. `sum_i(A_i*h_i)` is written out over the numbered symbols that have values. A step whose symbols
+ * One step of the working. `sum_i(A_i*h_i)` and `list_i(A_i, h_i)` are written out over the numbered symbols that have values. A step whose symbols
  * have no value is left out; of several steps with one symbol the first that can be worked stands.
  */
 export interface Step {

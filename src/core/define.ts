@@ -97,7 +97,11 @@ function inputSymbols({ inputs, constants }: Calculation): Map<string, Shape> {
   for (const [symbol, { unit }] of Object.entries(constants)) symbols.set(symbol, { dimension: dimensionOf(unit) });
   for (const [id, input] of Object.entries(inputs)) {
     for (const [symbol, shape] of symbolsOfInput(input)) {
-      if (symbols.has(symbol) && input.kind !== 'choice') throw new Error(`input ${id}: the symbol ${symbol} is taken`);
+      const known = symbols.get(symbol);
+      // The rows of a log may come as one text or as a list for each column: the same symbols either way.
+      const again =
+        input.kind === 'choice' || (input.kind === 'lookup' && known && same(known.dimension, shape.dimension));
+      if (known && !again) throw new Error(`input ${id}: the symbol ${symbol} is taken`);
       symbols.set(symbol, shape);
     }
   }

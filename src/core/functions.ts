@@ -1,8 +1,10 @@
 import { functionList } from './model.js';
+import { cycleLogModels } from './models/cycle-log.js';
 import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
 import { lightModels } from './models/light.js';
+import { nitrogenModels } from './models/nitrogen.js';
 import { seawaterModels } from './models/seawater.js';
 import { temperatureModels } from './models/temperature.js';
 import { waterSwapModels } from './models/water-swap.js';
@@ -16,4 +18,6 @@ export const functions = functionList([
   ...heatModels,
   ...lightModels,
   ...daylightModels,
+  ...cycleLogModels,
+  ...nitrogenModels,
 ]);

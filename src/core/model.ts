@@ -1,5 +1,5 @@
 import { FormulaError, type FormulaFunction, type Functions, type Shape } from './formula.js';
-import { dimensionOf, dimensionText, isPlain, PLAIN, raise, same } from './quantity/dimension.js';
+import { type Dimension, dimensionOf, dimensionText, isPlain, PLAIN, raise, same } from './quantity/dimension.js';
 
 /** An argument's or a result's unit: a coherent unit, or `temperature` for kelvin on the absolute scale. */
 type ModelUnit = string;
@@ -38,6 +38,49 @@ export function model(spec: {
         }
       });
       return shapeOfUnit(spec.unit);
+    },
+  };
+}
+
+/**
+ * A named function over the rows of a list, for `f(own values, list_i(t_i, y_i))`: its own values first, then the values of
+ * each row one after another. A column of unit `any` takes what it is given, alike in every row, and `unit` may follow from it.
+ */
+export function rowModel(spec: {
+  name: string;
+  own?: Record<string, ModelUnit>;
+  columns: Record<string, ModelUnit | 'any'>;
+  unit: ModelUnit | ((column: Dimension) => Dimension);
+  meaning: string;
+  source: string;
+  apply: (rows: readonly (readonly number[])[], ...own: number[]) => number;
+}): FormulaFunction {
+  const own = Object.entries(spec.own ?? {});
+  const columns = Object.entries(spec.columns);
+  const rowsOf = <T>(values: readonly T[]): T[][] =>
+    Array.from({ length: (values.length - own.length) / columns.length }, (_, row) =>
+      values.slice(own.length + row * columns.length, own.length + (row + 1) * columns.length),
+    );
+  return {
+    name: spec.name,
+    args: [...own, ...columns].map(([name]) => name),
+    meaning: spec.meaning,
+    source: spec.source,
+    apply: (...values) => spec.apply(rowsOf(values), ...values.slice(0, own.length)),
+    shape(args) {
+      if (args.length <= own.length || (args.length - own.length) % columns.length !== 0)
+        throw new FormulaError(`${spec.name} takes ${own.length} values and rows of ${columns.length}`);
+      const [first = []] = rowsOf(args);
+      const wanted = columns.map(([, unit], i) => (unit === 'any' ? first[i]!.dimension : dimensionOf(unit)));
+      const expected = [...own.map(([, unit]) => dimensionOf(unit)), ...rowsOf(args).flatMap(() => wanted)];
+      for (const [i, { dimension }] of args.entries()) {
+        if (!same(dimension, expected[i]!))
+          throw new FormulaError(`${spec.name} takes ${dimensionText(expected[i]!)}, not ${dimensionText(dimension)}`);
+      }
+      const any = columns.findIndex(([, unit]) => unit === 'any');
+      return {
+        dimension: typeof spec.unit === 'string' ? dimensionOf(spec.unit) : spec.unit(first[any]?.dimension ?? PLAIN),
+      };
     },
   };
 }

@@ -46,7 +46,7 @@ export interface ReplyInput {
   readonly difference?: boolean;
   readonly low?: number;
   readonly high?: number;
-  /** As written for a person, with its unit. */
+  /** As written for a person, with its unit; empty where another input's text tells it. */
   readonly shown: string;
 }
 

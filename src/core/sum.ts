@@ -1,18 +1,19 @@
-/** The most numbered symbols (`A_1`, `A_2` …) that one sum may run over: a reading a day for a month. */
+/** The most numbered symbols (`A_1`, `A_2` …) that one sum or list may run over: a reading a day for a month. */
 export const MOST_TERMS = 31;
 
-const SUM = /sum_i\(((?:[^()]|\([^()]*\))*)\)/;
+const TEMPLATE = /(sum|list)_i\(((?:[^()]|\([^()]*\))*)\)/;
 
-export const isTemplate = (formula: string): boolean => SUM.test(formula);
+export const isTemplate = (formula: string): boolean => TEMPLATE.test(formula);
 
 /**
- * Writes a formula's `sum_i(A_i*h_i)` out over the numbers for which every symbol in it has a value: `A_1*h_1 + A_2*h_2`.
+ * Writes a formula's `sum_i(A_i*h_i)` out over the numbers for which every symbol in it has a value, `A_1*h_1 + A_2*h_2`,
+ * and `last(list_i(t_i, a_i))` as the arguments of a function over rows, `last(t_1, a_1, t_2, a_2)`.
  * @returns undefined when no term has all its values.
  */
 export function writeOut(formula: string, known: (symbol: string) => boolean): string | undefined {
   let text = formula;
-  for (let match = text.match(SUM); match; match = text.match(SUM)) {
-    const term = match[1]!;
+  for (let match = text.match(TEMPLATE); match; match = text.match(TEMPLATE)) {
+    const [, kind, term = ''] = match;
     const terms: string[] = [];
     for (let i = 1; i <= MOST_TERMS; i += 1) {
       const numbered = term.replace(/([A-Za-z_]+)_i\b/g, `$1_${i}`);
@@ -20,8 +21,8 @@ export function writeOut(formula: string, known: (symbol: string) => boolean): s
       if (symbols.every(known)) terms.push(numbered);
     }
     if (terms.length === 0) return undefined;
-    const joined = terms.join(' + ');
-    const whole = match[0] === text.trim();
+    const joined = terms.join(kind === 'sum' ? ' + ' : ', ');
+    const whole = kind === 'list' || match[0] === text.trim();
     text = text.replace(match[0], whole || terms.length === 1 ? joined : `(${joined})`);
   }
   return text;

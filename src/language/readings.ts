@@ -44,6 +44,7 @@ const USUAL: Partial<Record<QuantityInput['quantity'], QuantityInput['range']>> 
   'specific gravity': [1.015, 1.032, '1'],
   'photon flux': [30, 600, 'umol/m2/s'],
   power: [5, 2000, 'W'],
+  alkalinity: [4.2, 14, 'dKH'],
 };
 
 const BARE_UNITS: Partial<Record<QuantityInput['quantity'], readonly string[]>> = {
@@ -60,6 +61,7 @@ const BARE_UNITS: Partial<Record<QuantityInput['quantity'], readonly string[]>> 
   'energy price': ['currency/kWh', 'cents/kWh'],
   time: ['h'],
   pressure: ['kPa', 'psi', 'bar'],
+  alkalinity: ['dKH', 'meq/L', 'mg/L CaCO3'],
 };
 
 const reading = (input: QuantityInput, mention: Mention, unit: UnitRow, guessed: boolean): Reading => {

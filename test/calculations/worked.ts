@@ -1,7 +1,9 @@
+import { answerIn } from '../../src/core/answer.js';
 import type { Calculation } from '../../src/core/calculation.js';
 import type { Given, Outcome } from '../../src/core/outcome.js';
 import { fromSI, toSI, unitNamed } from '../../src/core/quantity/units.js';
 import { run } from '../../src/core/run.js';
+import { METRIC } from '../../src/core/show-value.js';
 
 /** What a member said: numbers with their unit, choices and looked-up things as text. */
 export type Said = Readonly<Record<string, readonly [value: number, unit: string] | string>>;
@@ -39,4 +41,11 @@ export function worked(calculation: Calculation, said: Said) {
 export function told(outcome: Outcome): readonly string[] {
   if (outcome.kind === 'question') return outcome.asks;
   return outcome.kind === 'refusal' ? outcome.refusals.map(({ text }) => text) : [];
+}
+
+/** The first line of the answer and the cautions under it, as a member with metric units reads them. */
+export function spoken(calculation: Calculation, said: Said): { headline: string; cautions: readonly string[] } {
+  const { outcome } = worked(calculation, said);
+  const { headline, cautions } = answerIn(outcome, METRIC);
+  return { headline, cautions: cautions.map(({ level, text }) => `${level}: ${text}`) };
 }

@@ -16,6 +16,8 @@ describe('measurements as people type them', () => {
   const cases: readonly (readonly [text: string, ...si: number[]])[] = [
     ["6'", 6 * FOOT],
     ['6ft 2in', 74 * INCH],
+    ['alk 2.8 in dkh', 2.8],
+    ['by 1.5 in 90 gallons', 1.5, 90 * GALLON],
     ['5\' 10 1/2"', 70.5 * INCH],
     ['5\'6"', 66 * INCH],
     ['1m80', 1.8],
