@@ -8,9 +8,12 @@ import { mydataCommand } from './mydata.js';
 import { planCommand } from './plan.js';
 import { salinityCommand } from './salinity.js';
 import { saltCommand } from './salt.js';
+import { structureCommand } from './structure.js';
 import { tankCommand } from './tank.js';
+import { topoffCommand } from './topoff.js';
 import { unitsCommand } from './units.js';
 import { volumeCommand } from './volume.js';
+import { waterCommand } from './water.js';
 
 export const commands = [
   askCommand,
@@ -22,7 +25,10 @@ export const commands = [
   planCommand,
   salinityCommand,
   saltCommand,
+  structureCommand,
   tankCommand,
+  topoffCommand,
   unitsCommand,
   volumeCommand,
+  waterCommand,
 ] as const;

@@ -4,6 +4,10 @@ export const waterCommand: Command = {
   name: 'water',
   description: 'Water changes, alkalinity, calcium, magnesium, ammonia, nitrogen units',
   calculations: [
+    'water_change.single',
+    'water_change.series',
+    'water_change.continuous',
+    'water_change.to_target',
     'alkalinity.units',
     'dosing.mass',
     'dosing.consumption',

@@ -1,5 +1,5 @@
 import type { Calculation, ProfileKey } from '../core/calculation.js';
-import type { GivenValue } from '../core/outcome.js';
+import type { Given, GivenValue } from '../core/outcome.js';
 import { run } from '../core/run.js';
 import { calculationList } from './catalogue.js';
 import { inputsOfTank } from './tank-values.js';
@@ -32,4 +32,33 @@ export function workedOut(
       return { si: worked.value, from: 'profile', via: calculation.title.toLowerCase() };
   }
   return undefined;
+}
+
+/**
+ * A calculation that can work a number out from what was said does so, and takes no other calculation's word for it: the
+ * weight of a tank takes its rock off the water, where the plain volume does not.
+ */
+function worksOutItself(calculation: Calculation, id: string, given: Given): boolean {
+  const input = calculation.inputs[id];
+  if (input?.kind !== 'quantity' || !calculation.steps.some(({ symbol }) => symbol === input.symbol)) return false;
+  const outcome = run(calculation, given, { spread: false });
+  return outcome.kind === 'answer' && outcome.at.values[input.symbol] !== undefined;
+}
+
+/**
+ * Fills what is lacking with what other calculations make of the tank.
+ * @param lacking inputs that nobody gave, with where a tank keeps them
+ */
+export function withFed(
+  calculation: Calculation,
+  given: Given,
+  lacking: readonly (readonly [id: string, key: ProfileKey])[],
+  fedAt: (key: ProfileKey) => GivenValue | undefined,
+): Given {
+  const all: Record<string, GivenValue> = { ...given };
+  for (const [id, key] of lacking) {
+    const value = worksOutItself(calculation, id, all) ? undefined : fedAt(key);
+    if (value) all[id] = value;
+  }
+  return all;
 }

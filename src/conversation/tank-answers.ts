@@ -4,7 +4,7 @@ import type { GivenValue, Outcome } from '../core/outcome.js';
 import { run } from '../core/run.js';
 import { type Preferences, show } from '../core/show-value.js';
 import { calculationList } from './catalogue.js';
-import { workedOut } from './feeders.js';
+import { withFed, workedOut } from './feeders.js';
 import type { StoredValue } from './ports.js';
 import { fromStored, inputsOfTank } from './tank-values.js';
 
@@ -21,18 +21,20 @@ interface Standing {
 function standings(values: Values): Standing[] {
   const said = (key: ProfileKey): GivenValue | undefined => values[key] && fromStored(values[key]);
   const fed = new Map<ProfileKey, GivenValue | undefined>();
-  const valueAt = (key: ProfileKey): GivenValue | undefined => {
-    const own = said(key);
-    if (own) return own;
+  const fedAt = (key: ProfileKey): GivenValue | undefined => {
     if (!fed.has(key)) fed.set(key, workedOut(key, said));
     return fed.get(key);
   };
   return calculationList.flatMap((calculation) => {
-    const given = inputsOfTank(calculation, valueAt);
+    const own = inputsOfTank(calculation, said);
+    const lacking = Object.entries(calculation.inputs).flatMap(([id, { profile }]) =>
+      profile && !own[id] ? [[id, profile] as const] : [],
+    );
+    const given = withFed(calculation, own, lacking, fedAt);
     if (Object.keys(given).length === 0) return [];
     const outcome = run(calculation, given, { spread: false });
-    const own = 'inputs' in outcome && outcome.inputs.some(({ from }) => from === 'profile');
-    return own ? [{ calculation, outcome }] : [];
+    const used = outcome.inputs.some(({ from }) => from === 'profile');
+    return used ? [{ calculation, outcome }] : [];
   });
 }
 

@@ -7,7 +7,7 @@ import type { KeepFile } from '../keep-file.js';
 import type { UnitHints } from '../language/readings.js';
 import type { Command } from './command.js';
 import { type Dialogue, dialogueFrom } from './dialogue.js';
-import { workedOut } from './feeders.js';
+import { withFed, workedOut } from './feeders.js';
 import type { Clock, Speaker, Store, Tank } from './ports.js';
 import { fromStored } from './tank-values.js';
 import type { Understood } from './understand.js';
@@ -95,7 +95,7 @@ export const currentTank = ({ tanks }: Turn): Tank | undefined => tanks.find(({ 
 export const now = ({ clock }: Turn): string => clock.now().toISOString();
 
 /** Numbers that belong to one tank and say nothing about another. */
-const SIZE_OF_A_TANK = /^(?:display|sump|rock|sand|overflow)\.|^water\.volume$/;
+const SIZE_OF_A_TANK = /^(?:display|sump|rock|sand|stand|overflow)\.|^water\.volume$/;
 
 /**
  * Everything a calculation can be fed with: what was said for it, then what was said about the tank in this conversation,
@@ -112,15 +112,16 @@ export function gather(turn: Turn, calculation: Calculation, given: Given): Give
   const closed =
     begun.length === 0 ? [] : calculation.oneOf.flat().filter((id) => !begun.some((ids) => ids.includes(id)));
   const all: Record<string, GivenValue> = {};
+  const lacking: (readonly [id: string, key: ProfileKey])[] = [];
   for (const [id, { profile }] of Object.entries(calculation.inputs)) {
     const said = given[id];
     const ownSize = profile !== undefined && SIZE_OF_A_TANK.test(profile);
-    const value =
-      said ??
-      (profile === undefined || (another && ownSize) || closed.includes(id) ? undefined : ofTank(turn, profile));
+    const open = profile !== undefined && !(another && ownSize) && !closed.includes(id);
+    const value = said ?? (open ? saidOfTank(turn, profile) : undefined);
     if (value) all[id] = value;
+    else if (open) lacking.push([id, profile]);
   }
-  return all;
+  return withFed(calculation, all, lacking, (key) => workedOut(key, (own) => saidOfTank(turn, own)));
 }
 
 /** A number of the tank: said in this conversation, or on its page. */
@@ -128,7 +129,3 @@ function saidOfTank(turn: Turn, key: ProfileKey): GivenValue | undefined {
   const stored = currentTank(turn)?.values[key];
   return turn.dialogue.known[key] ?? (stored && fromStored(stored));
 }
-
-/** The same, or worked out from the page. */
-const ofTank = (turn: Turn, key: ProfileKey): GivenValue | undefined =>
-  saidOfTank(turn, key) ?? workedOut(key, (own) => saidOfTank(turn, own));

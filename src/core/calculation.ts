@@ -307,6 +307,8 @@ export interface CalculationSpec {
   readonly part: Part;
   /** Words and phrases in free text that mean this calculation; `~word` only leans towards it. */
   readonly cues: readonly string[];
+  /** A turn of phrase that no cue catches, a plural say, over the words of a message joined by blanks; it leans towards it. */
+  readonly wording?: RegExp;
   /** The usual question of its group: meant when a message names only the group. */
   readonly general?: true;
   readonly inputs: Readonly<Record<string, Input>>;

@@ -5,8 +5,10 @@ import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
 import { lightModels } from './models/light.js';
 import { nitrogenModels } from './models/nitrogen.js';
+import { plateModels } from './models/plates.js';
 import { seawaterModels } from './models/seawater.js';
 import { temperatureModels } from './models/temperature.js';
+import { waterChangeModels } from './models/water-change.js';
 import { waterSwapModels } from './models/water-swap.js';
 
 /** Everything a formula may call. */
@@ -14,10 +16,12 @@ export const functions = functionList([
   ...temperatureModels,
   ...seawaterModels,
   ...waterSwapModels,
+  ...waterChangeModels,
   ...hydraulicModels,
   ...heatModels,
   ...lightModels,
   ...daylightModels,
   ...cycleLogModels,
   ...nitrogenModels,
+  ...plateModels,
 ]);

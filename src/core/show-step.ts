@@ -11,8 +11,10 @@ const MOST_FIGURES = 11;
 function figuresOf({ step, si }: WorkedStep): number {
   const row: QuantityRow | undefined = step.of in quantityTable ? quantityTable[step.of as QuantityName] : undefined;
   const forDecimals =
-    row?.decimals === undefined || !(Math.abs(si) >= 1) ? 0 : row.decimals + 1 + Math.floor(Math.log10(Math.abs(si)));
-  return Math.max(LEAST_FIGURES, row?.figures ?? 0, forDecimals);
+    row?.decimals === undefined || !(Math.abs(si) >= 1 && Number.isFinite(si))
+      ? 0
+      : row.decimals + 1 + Math.floor(Math.log10(Math.abs(si)));
+  return Math.min(MOST_FIGURES, Math.max(LEAST_FIGURES, row?.figures ?? 0, forDecimals));
 }
 
 /** Coherent units as a person reads them: `m^2` becomes m², `W/(m^2 K)` W/(m²·K). */

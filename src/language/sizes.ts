@@ -8,6 +8,8 @@ import type { UnitHints } from './readings.js';
 /** Three inputs that joined sizes belong to: length, width, height of the tank, of the sump. */
 export interface SizeSet {
   readonly prefix: string;
+  /** What the thing is called beside its prefix: the one-word names of its length. */
+  readonly names: readonly string[];
   readonly ids: readonly string[];
 }
 
@@ -17,7 +19,9 @@ export function sizeSets(inputs: Readonly<Record<string, Input>>): SizeSet[] {
     const prefix = id.match(/^(.*?)length$/)?.[1];
     if (prefix === undefined || !(`${prefix}width` in inputs)) return [];
     const third = [`${prefix}height`, `${prefix}water_height`].find((name) => name in inputs);
-    return [{ prefix, ids: third ? [id, `${prefix}width`, third] : [id, `${prefix}width`] }];
+    const called = prefix === '' || prefix === 'display.' ? [] : (inputs[id]?.words ?? []);
+    const names = [prefix.replace(/[._]$/, ''), ...called.filter((word) => !word.includes(' '))];
+    return [{ prefix, names, ids: third ? [id, `${prefix}width`, third] : [id, `${prefix}width`] }];
   });
 }
 
@@ -28,11 +32,13 @@ export function setFor(
   words: Words,
   taken: ReadonlySet<string>,
 ): SizeSet | undefined {
-  const free = sets.filter(({ ids }) => !ids.some((id) => taken.has(id)));
+  const untaken = sets.filter(({ ids }) => !ids.some((id) => taken.has(id)));
+  const roomy = untaken.filter(({ ids }) => ids.length >= group.length);
+  const free = roomy.length > 0 ? roomy : untaken;
   const [first] = group;
   if (!first || free.length === 0) return undefined;
   const named = free
-    .map((set) => ({ set, distance: nearest(set.prefix.replace(/[._]$/, ''), first, words) }))
+    .map((set) => ({ set, distance: Math.min(...set.names.map((name) => nearest(name, first, words))) }))
     .sort((a, b) => a.distance - b.distance);
   const plain = free.find(({ prefix }) => prefix === '' || prefix === 'display.') ?? free[0];
   const tank = Math.min(...['tank', 'display', 'aquarium'].map((word) => nearest(word, first, words)));

@@ -15,6 +15,8 @@ export const NAMED = 0.9;
 
 /** Somebody who asked about heaters asks about heaters again. */
 const SAME_GROUP = 0.6;
+/** What a turn of phrase is worth beside a cue. */
+const WORDED = 0.6;
 /** What a group's usual question is ahead of its special ones. */
 const GENERAL = 0.25;
 
@@ -71,6 +73,7 @@ export function topicsOf(
 ): TopicScore[] {
   const { weights, index } = cuesOf(calculations);
   const found = phrasesIn(words, index);
+  const joined = words.list.map(({ text }) => text).join(' ');
   return calculations
     .flatMap((calculation) => {
       const cues = calculation.cues.filter((cue) => found.has(cue));
@@ -88,6 +91,7 @@ export function topicsOf(
           fromInputs +
           fromMentions +
           (calculation.general ? GENERAL : 0) +
+          (calculation.wording?.test(joined) ? WORDED : 0) +
           (open !== undefined && groupOf(open) === groupOf(calculation) ? SAME_GROUP : 0),
       };
     })

@@ -48,9 +48,12 @@ export function unitAt(text: string, start: number): UnitFound | undefined {
   return misspelt(text, start);
 }
 
+/** Words of their own that are one slip away from a unit: rock stands on three points, not on three pints. */
+const NO_SLIPS: ReadonlySet<string> = new Set(['point', 'points']);
+
 function misspelt(text: string, start: number): UnitFound | undefined {
   const word = text.slice(start, start + 24).match(/^[a-z]{5,}/)?.[0];
-  if (!word) return undefined;
+  if (!word || NO_SLIPS.has(word)) return undefined;
   const close = typoTargets.find((target) => word[0] === target[0] && withinOneSlip(word, target));
   return close === undefined ? undefined : { units: byWord.get(close)!, end: start + word.length, corrected: close };
 }

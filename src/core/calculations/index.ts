@@ -11,6 +11,9 @@ import { drainSubmergence } from './drain-submergence.js';
 import { drainbackSafeLevel } from './drainback-safe-level.js';
 import { drainbackVolume } from './drainback-volume.js';
 import { evaporationRate } from './evaporation-rate.js';
+import { floorJoist } from './floor-joist.js';
+import { glassBottom } from './glass-bottom.js';
+import { glassCheck } from './glass-check.js';
 import { heatLoss } from './heat-loss.js';
 import { heaterOutage } from './heater-outage.js';
 import { heaterSize } from './heater-size.js';
@@ -28,6 +31,9 @@ import { lightRefugium } from './light-refugium.js';
 import { lightSchedule } from './light-schedule.js';
 import { lightSpread } from './light-spread.js';
 import { overflowWeir } from './overflow-weir.js';
+import { rockContactPressure } from './rock-contact-pressure.js';
+import { rockMass } from './rock-mass.js';
+import { rockStability } from './rock-stability.js';
 import { salinityFromConductivity } from './salinity-from-conductivity.js';
 import { salinityFromDensity } from './salinity-from-density.js';
 import { salinityFromSg } from './salinity-from-sg.js';
@@ -40,6 +46,8 @@ import { saltLower } from './salt-lower.js';
 import { saltMix } from './salt-mix.js';
 import { saltRaise } from './salt-raise.js';
 import { saltRaiseBySwap } from './salt-raise-by-swap.js';
+import { sandMass } from './sand-mass.js';
+import { topoffDrift } from './topoff-drift.js';
 import { volumeBowFront } from './volume-bow-front.js';
 import { volumeConvert } from './volume-convert.js';
 import { volumeCorner } from './volume-corner.js';
@@ -50,6 +58,12 @@ import { volumeQuarterCylinder } from './volume-quarter-cylinder.js';
 import { volumeRectangular } from './volume-rectangular.js';
 import { volumeSump } from './volume-sump.js';
 import { volumeSystem } from './volume-system.js';
+import { waterChangeContinuous } from './water-change-continuous.js';
+import { waterChangeSeries } from './water-change-series.js';
+import { waterChangeSingle } from './water-change-single.js';
+import { waterChangeToTarget } from './water-change-to-target.js';
+import { weightSystem } from './weight-system.js';
+import { weightTank } from './weight-tank.js';
 
 export const calculations = [
   airVentilation,
@@ -64,6 +78,9 @@ export const calculations = [
   drainbackSafeLevel,
   drainbackVolume,
   evaporationRate,
+  floorJoist,
+  glassBottom,
+  glassCheck,
   heatLoss,
   heaterOutage,
   heaterSize,
@@ -81,6 +98,9 @@ export const calculations = [
   lightSchedule,
   lightSpread,
   overflowWeir,
+  rockContactPressure,
+  rockMass,
+  rockStability,
   salinityFromConductivity,
   salinityFromDensity,
   salinityFromSg,
@@ -93,6 +113,8 @@ export const calculations = [
   saltMix,
   saltRaise,
   saltRaiseBySwap,
+  sandMass,
+  topoffDrift,
   volumeBowFront,
   volumeConvert,
   volumeCorner,
@@ -103,4 +125,10 @@ export const calculations = [
   volumeRectangular,
   volumeSump,
   volumeSystem,
+  waterChangeContinuous,
+  waterChangeSeries,
+  waterChangeSingle,
+  waterChangeToTarget,
+  weightSystem,
+  weightTank,
 ] as const;

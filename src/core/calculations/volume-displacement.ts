@@ -1,4 +1,5 @@
 import { caution, quantity, result, step } from '../calculation.js';
+import { rockOnTheBase } from '../cautions/rock.js';
 import { calculation } from '../define.js';
 import { glassThickness, length, width } from '../inputs/display.js';
 import { SOLID_SOURCES, solidInputs, solidSteps } from '../inputs/rock-and-sand.js';
@@ -78,11 +79,7 @@ export const volumeDisplacement = calculation({
       { given: 'rock_mass' },
     ),
     caution('note', 'Tell me how much the tank holds and I take this off.', { not: { given: 'gross_volume' } }),
-    caution(
-      'caution',
-      'Rock stands on the base or on a pad before the sand goes in: burrowers undermine what stands on sand, and nothing should lean on a pane.',
-      { given: 'rock_mass' },
-    ),
+    { ...rockOnTheBase, when: { given: 'rock_mass' } },
     caution('note', 'Rock in the sump counts against the sump, not against the display.', { given: 'rock_mass' }),
   ],
   sources: SOLID_SOURCES,

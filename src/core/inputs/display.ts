@@ -102,3 +102,23 @@ export const freeboard = quantity('length', {
   example: '4 cm or 1.5 in',
   profile: 'display.freeboard',
 });
+
+/** For a water line that nobody has measured. */
+export const commonFreeboard = (when: Condition): Default => ({
+  value: 3,
+  unit: 'cm',
+  low: 1,
+  high: 6,
+  why: 'common practice, no source',
+  when,
+});
+
+export const waterHeight = quantity('length', {
+  symbol: 'h',
+  name: 'water height in the tank',
+  words: ['water height', 'of water', 'water depth', 'deep', 'water level'],
+  range: [0.02, 2, 'm'],
+  ask: 'How high does the water stand in the tank?',
+  example: '20 in or 50 cm',
+  profile: 'display.water_height',
+});

@@ -1,5 +1,15 @@
-import { type Condition, choice, quantity, type Rule } from '../calculation.js';
-import { commonPane, freeboard, glassThickness, height, length, width } from './display.js';
+import { type Condition, quantity, type Rule } from '../calculation.js';
+import {
+  commonFreeboard,
+  commonPane,
+  freeboard,
+  glassThickness,
+  height,
+  length,
+  waterHeight,
+  width,
+} from './display.js';
+import { paneMaterial } from './pane-material.js';
 import { humidity } from './room.js';
 import { noSumpInside, sumpInputs } from './sump.js';
 import { activity, cover, covered } from './surface.js';
@@ -50,27 +60,14 @@ export const tankHeatInputs = {
   length: quantity('length', { ...length, needed: { not: shapeGuessed } }),
   width: quantity('length', { ...width, needed: { not: shapeGuessed } }),
   water_height: quantity('length', {
-    symbol: 'h',
-    name: 'water height in the tank',
-    words: ['water height', 'of water', 'water depth', 'deep', 'water level'],
-    range: [0.02, 2, 'm'],
+    ...waterHeight,
     needed: { not: { any: [{ given: 'height' }, { given: 'volume' }] } },
-    ask: 'How high does the water stand in the tank?',
-    example: '20 in or 50 cm',
-    profile: 'display.water_height',
   }),
   height: quantity('length', { ...height, needed: false }),
   freeboard: quantity('length', {
     ...freeboard,
     needed: false,
-    default: {
-      value: 3,
-      unit: 'cm',
-      low: 1,
-      high: 6,
-      why: 'common practice, no source',
-      when: heightGivenInstead,
-    },
+    default: commonFreeboard(heightGivenInstead),
   }),
   glass_thickness: quantity('length', {
     ...glassThickness,
@@ -93,18 +90,11 @@ export const tankHeatInputs = {
     ask: 'How many times longer than high is the tank?',
     example: '2.4',
   }),
-  material: choice({
-    name: 'pane material',
-    words: ['glass or acrylic', 'made of', 'material'],
-    ask: 'Glass or acrylic?',
-    default: 'glass',
-    options: {
-      glass: { label: 'glass', words: ['glass'], gives: { k: 1 } },
-      acrylic: { label: 'acrylic', words: ['acrylic', 'plexi', 'plastic'], gives: { k: 0.19 } },
-    },
+  material: paneMaterial({
     symbols: { k: 'W/(m K)' },
+    glass: { k: 1 },
+    acrylic: { k: 0.19 },
     source: 'thermal conductivity: EN 572-1 for float glass, a handbook value for cast acrylic (from memory)',
-    profile: 'display.material',
   }),
   surface_area: quantity('area', {
     symbol: 'A_d',

@@ -1,0 +1,28 @@
+import { caution } from '../calculation.js';
+
+export const matchedWater = caution(
+  'caution',
+  'Match temperature within 1 °C, salinity within 0.5 ppt and alkalinity, and switch heaters and pumps off before the level falls below them.',
+);
+
+export const bigChange = caution(
+  'caution',
+  'More than 30 % at once wants matched water and a reason (common practice): a fast fall of nitrate starves corals.',
+  'f > 0.3',
+);
+
+export const ammoniaFirst = caution(
+  'note',
+  'Animals gasping, or ammonia showing: change water first and reckon later.',
+);
+
+/** Test kits scatter more than a small change moves them. */
+export const kitNoise = caution(
+  'note',
+  'Kits read within about 20 %, and say nitrate either as NO₃ or as nitrogen (4.43 times less): compare readings of one kit.',
+);
+
+export const rockReleases = caution(
+  'note',
+  'Rock and sand give phosphate back within days (nitrate little): the real fall is smaller than the mixing says (common practice).',
+);

@@ -1,0 +1,30 @@
+import { type Condition, quantity, step } from '../calculation.js';
+import { solidInputs } from './rock-and-sand.js';
+
+/** One piece of rockwork: its mass, and what it weighs under water. */
+export const pieceMass = quantity('mass', {
+  symbol: 'm',
+  name: 'dry mass of the piece',
+  words: ['rock', 'column', 'piece', 'arch', 'pillar', 'weighs', 'structure', 'tower', 'stack'],
+  range: [0, 2000, 'kg'],
+  aboveLow: true,
+  usual: [1, 150, 'kg'],
+  ask: 'How heavy is the piece of rockwork, dry?',
+  example: '25 kg or 55 lb',
+});
+
+/** @param when the density is needed at all */
+export const pieceDensity = (when?: Condition) =>
+  quantity('density', {
+    ...solidInputs.rock_density,
+    default: {
+      value: 2700,
+      unit: 'kg/m3',
+      low: 2400,
+      high: 2900,
+      why: 'calcite and aragonite; open pores fill with water and lift nothing',
+      ...(when === undefined ? {} : { when }),
+    },
+  });
+
+export const submergedWeight = step('F', 'm*g*(1 - rho_h/rho_r)', 'force', 'weight under water');

@@ -1,0 +1,62 @@
+import { quantity, type Rule, step } from '../calculation.js';
+import { systemVolume } from './system-water.js';
+
+/** What is diluted: nitrate, phosphate, anything that the new water has less of. */
+export const before = quantity('dissolved', {
+  symbol: 'c_1',
+  name: 'reading before the change',
+  words: ['nitrate', 'phosphate', 'no3', 'po4', 'reading', 'from', 'at', 'is', 'before', 'start', 'now', 'currently'],
+  range: [0, 10_000, 'mg/L'],
+  usual: [0.05, 200, 'mg/L'],
+  ask: 'What does the test read before the change?',
+  example: '40 mg/L',
+});
+
+export const newWater = quantity('dissolved', {
+  symbol: 'c_n',
+  name: 'reading of the new water',
+  words: ['new water', 'new saltwater', 'fresh mix', 'new mix', 'new water has', 'replacement'],
+  range: [0, 10_000, 'mg/L'],
+  usual: [0, 10, 'mg/L'],
+  default: { value: 0, unit: 'mg/L', why: 'pure water and a clean salt; test yours' },
+  ask: 'What does the new water read?',
+  example: '0 mg/L',
+});
+
+export const fraction = quantity('fraction', {
+  symbol: 'f',
+  name: 'share of the water that is changed',
+  words: ['change', 'changes', 'water change', 'water changes', 'swap', 'each'],
+  range: [0, 1, 'fraction'],
+  aboveLow: true,
+  usual: [0.02, 0.9, 'fraction'],
+  ask: 'How much of the water do you change, in percent?',
+  example: '20 %',
+});
+
+export const riseBetween = quantity('dissolved', {
+  symbol: 'p',
+  name: 'rise between two changes',
+  words: ['rise', 'rises', 'rising', 'climbs', 'goes up', 'adds', 'gains', 'produces', 'between changes', 'creeps up'],
+  range: [0, 10_000, 'mg/L'],
+  usual: [0.01, 50, 'mg/L'],
+  default: { value: 0, unit: 'mg/L', why: 'nothing comes in between; feeding usually brings some' },
+  ask: 'By how much does the reading rise between two changes?',
+  example: '5 mg/L',
+});
+
+/** For the water that the changes take; without it they are shares only. */
+export const volumeForTotals = quantity('volume', { ...systemVolume, needed: false });
+
+/** Where the new water reads what the tank reads, a change does nothing; above it, harm. */
+export const newWaterBelow = (about = 'new_water'): Rule => ({
+  refuse: 'c_n > c_1',
+  because: 'The new water reads more than the tank does: a change would raise it. Test the new water first.',
+  about,
+});
+
+/** Where a series ends when something comes in between. */
+export const settledSteps = [
+  step('c_after', 'c_n + p*(1 - f)/f', 'dissolved', 'where it settles after a change', 'p > 0'),
+  step('c_before', 'c_n + p/f', 'dissolved', 'where it settles before a change', 'p > 0'),
+];
