@@ -6,6 +6,7 @@ import { hydraulicModels } from './models/hydraulics.js';
 import { lightModels } from './models/light.js';
 import { nitrogenModels } from './models/nitrogen.js';
 import { plateModels } from './models/plates.js';
+import { reverseOsmosisModels } from './models/reverse-osmosis.js';
 import { seawaterModels } from './models/seawater.js';
 import { temperatureModels } from './models/temperature.js';
 import { waterChangeModels } from './models/water-change.js';
@@ -23,5 +24,6 @@ export const functions = functionList([
   ...daylightModels,
   ...cycleLogModels,
   ...nitrogenModels,
+  ...reverseOsmosisModels,
   ...plateModels,
 ]);
