@@ -1,4 +1,5 @@
 import { functionList } from './model.js';
+import { ammoniaModels } from './models/ammonia.js';
 import { cycleLogModels } from './models/cycle-log.js';
 import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
@@ -24,6 +25,7 @@ export const functions = functionList([
   ...daylightModels,
   ...cycleLogModels,
   ...nitrogenModels,
+  ...ammoniaModels,
   ...reverseOsmosisModels,
   ...plateModels,
 ]);

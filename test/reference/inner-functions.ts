@@ -1,4 +1,5 @@
 import { saltMix } from '../../src/core/calculations/salt-mix.js';
+import { freeShareTotalScale } from '../../src/core/models/ammonia.js';
 import { type WindowReading, lightWindow } from '../../src/core/models/clock-window.js';
 import { dayLength, declination } from '../../src/core/models/daylight.js';
 import { latentHeat } from '../../src/core/models/heat.js';
@@ -30,6 +31,9 @@ export const innerFunctions: Record<string, (values: Record<string, any>) => Rec
   'function.ro_temperature_factor': ({ temperature }) => ({
     factor: flowFactor(temperature + 273.15),
     factor_other_model: flowFactorExponential(temperature + 273.15),
+  }),
+  'function.ammonia_fraction_total_scale': ({ ph_total_scale, temperature, salinity }) => ({
+    free_fraction: freeShareTotalScale(ph_total_scale, temperature + 273.15, salinity),
   }),
   'function.clock_window': ({ from_text, to_text }) => windowResults(lightWindow(from_text, to_text)),
 };

@@ -14,7 +14,7 @@ const wasteRatioText = lookup({
   needed: false,
   suggestions: ['4:1', '3:1', '2:1', '1:1'],
   symbols: { R_s: '1' },
-  pattern: new RegExp(`(?<![\\d.])${PAIR.source}(?![\\d.])`),
+  pattern: new RegExp(`(?<![\\d.])${PAIR.source}(?!\\d|\\.\\d)`),
   read(text): Lookup | string {
     const [, first, second] = text.match(PAIR) ?? [];
     if (Number(first) > 0 && Number(second) > 0)
@@ -62,6 +62,9 @@ export const wasteRatioInputs = {
   }),
   measured_waste: collected('V_jw', 'waste ran into a jug', [
     'waste jug',
+    'of waste',
+    'waste for every',
+    'waste for',
     'waste collected',
     'measured waste',
     'ml waste',
@@ -70,6 +73,10 @@ export const wasteRatioInputs = {
   measured_product: quantity('volume', {
     ...collected('V_jp', 'product ran into a jug in the same time', [
       'product jug',
+      'of good water',
+      'good water',
+      'of good',
+      'of pure',
       'product collected',
       'measured product',
       'ml product',
