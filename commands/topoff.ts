@@ -10,5 +10,8 @@ export const topoffCommand: Command = {
     'topoff.reservoir',
     'topoff.drift',
     'topoff.ro_rate',
+    'ro.time',
+    'ro.waste',
+    'ro.rejection',
   ],
 };

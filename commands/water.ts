@@ -13,5 +13,8 @@ export const waterCommand: Command = {
     'dosing.consumption',
     'calcification.ratio',
     'alkalinity.natural_levels',
+    'ammonia.free_concentration',
+    'ammonia.free_fraction',
+    'nitrogen.units',
   ],
 };

@@ -1,13 +1,14 @@
 import { functionList } from './model.js';
+import { ammoniaModels } from './models/ammonia.js';
 import { cycleLogModels } from './models/cycle-log.js';
 import { daylightModels } from './models/daylight.js';
 import { heatModels } from './models/heat.js';
 import { hydraulicModels } from './models/hydraulics.js';
 import { lidModels } from './models/lid.js';
 import { lightModels } from './models/light.js';
-import { membraneModels } from './models/membrane.js';
 import { nitrogenModels } from './models/nitrogen.js';
 import { plateModels } from './models/plates.js';
+import { reverseOsmosisModels } from './models/reverse-osmosis.js';
 import { roundCornerModels } from './models/round-corner.js';
 import { seawaterModels } from './models/seawater.js';
 import { temperatureModels } from './models/temperature.js';
@@ -22,7 +23,6 @@ export const functions = functionList([
   ...waterChangeModels,
   ...hydraulicModels,
   ...heatModels,
-  ...membraneModels,
   ...lightModels,
   ...daylightModels,
   ...plateModels,
@@ -30,4 +30,6 @@ export const functions = functionList([
   ...nitrogenModels,
   ...roundCornerModels,
   ...lidModels,
+  ...ammoniaModels,
+  ...reverseOsmosisModels,
 ]);

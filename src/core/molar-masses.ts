@@ -4,14 +4,17 @@ import type { Constant } from './calculation.js';
 export const MOLAR_MASS_SOURCE = 'molar masses: IUPAC 2021 abridged atomic masses';
 
 const molar = (gramsPerMole: number, name: string): Constant => ({
-  value: gramsPerMole / 1000,
+  // Moved by its exponent: a division would print as 0.018039000000000003.
+  value: Number(`${gramsPerMole}e-3`),
   unit: 'kg/mol',
   name: `molar mass of ${name}`,
 });
 
 export const nitrogen = molar(14.007, 'nitrogen');
 export const ammonia = molar(17.031, 'ammonia, NH₃');
+export const ammonium = molar(18.039, 'ammonium, NH₄');
 export const ammoniumChloride = molar(53.489, 'ammonium chloride');
+export const nitrite = molar(46.005, 'nitrite, NO₂');
 export const nitrate = molar(62.004, 'nitrate, NO₃');
 export const oxygen = molar(31.998, 'oxygen, O₂');
 export const calcium = molar(40.078, 'calcium');

@@ -25,7 +25,15 @@ function optionIn(input: ChoiceInput, words: Words): Omit<TextRole, 'id'> | unde
       findPhrase(words, phrase).map((place) => ({ text: option, ...place })),
     ),
   );
-  return hits.sort((a, b) => b.end - b.start - (a.end - a.start))[0];
+  const [best] = hits.sort((a, b) => b.end - b.start - (a.end - a.start));
+  // "Is that nitrogen or NO3?" asks for the choice rather than making it.
+  return best && hits.some((other) => other.text !== best.text && joinedByOr(best, other, words)) ? undefined : best;
+}
+
+function joinedByOr(a: CueFound, b: CueFound, { list }: Words): boolean {
+  const [first, second] = a.end <= b.start ? [a, b] : [b, a];
+  const between = list.filter(({ start, end }) => start >= first.end && end <= second.start);
+  return between.length === 1 && between[0]!.text === 'or';
 }
 
 /** A bare "yes" or "no" in a longer text belongs to the text, not to a choice. */

@@ -20,6 +20,8 @@ export interface Words {
 }
 
 const SHORTEST_WITH_SLIP = 6;
+/** Two things a letter apart: neither is a slip of the other. */
+const NO_SLIPS = new Set(['nitrate', 'nitrates', 'nitrite', 'nitrites']);
 
 export function wordsOf(text: string): Words {
   const list = [...text.matchAll(/[a-z][a-z']*|\d+(?:[.,]\d+)*/g)].map((match) => ({
@@ -63,7 +65,10 @@ const similar = (typed: string, wanted: string): boolean =>
   (typed === wanted || typed === `${wanted}s` || wanted === `${typed}s` || slipped(typed, wanted));
 
 const slipped = (typed: string, wanted: string): boolean =>
-  wanted.length >= SHORTEST_WITH_SLIP && typed.length >= SHORTEST_WITH_SLIP - 1 && withinOneSlip(typed, wanted);
+  !NO_SLIPS.has(typed) &&
+  wanted.length >= SHORTEST_WITH_SLIP &&
+  typed.length >= SHORTEST_WITH_SLIP - 1 &&
+  withinOneSlip(typed, wanted);
 
 /** Every place where a phrase stands; plurals and one slip of the finger in a long word do not matter. */
 export function findPhrase({ list }: Words, phrase: string): CueFound[] {

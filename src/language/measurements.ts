@@ -270,13 +270,17 @@ function countBefore(text: string, first: Part): Mention | undefined {
   return { ...second, start: first.start, count: first.value };
 }
 
-const MONEY =
-  /(?:[$€£]\s*(\d+(?:[.,]\d+)?)|(\d+(?:[.,]\d+)?)\s*(?:[$€£]|dollars?|euros?|usd|eur|gbp)(?![a-z]))\s*(\/\s*kwh|per kwh|a kwh)?/y;
+const MONEY = /(?:[$€£]\s*(\d+(?:[.,]\d+)?)|(\d+(?:[.,]\d+)?)\s*(?:[$€£]|dollars?|euros?|usd|eur|gbp)(?![a-z]))\s*/y;
 
 function moneyAt(text: string, start: number): Mention | undefined {
   MONEY.lastIndex = start;
   const match = startsWord(text, start) || /[$€£]/.test(text[start] ?? '') ? MONEY.exec(text) : null;
   if (!match) return undefined;
   const value = Number((match[1] ?? match[2]!).replace(',', '.'));
-  return { start, end: MONEY.lastIndex, value, units: [unitNamed(match[3] ? 'currency/kWh' : 'currency')] };
+  const end = MONEY.lastIndex;
+  const per = unitAt(text, end);
+  const prices = per?.units.filter(({ quantities }) => quantities.some((name) => name.includes('price'))) ?? [];
+  return per && prices.length > 0
+    ? { start, end: per.end, value, units: prices }
+    : { start, end: start + match[0].trimEnd().length, value, units: [unitNamed('currency')] };
 }

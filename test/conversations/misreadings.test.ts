@@ -67,6 +67,42 @@ const cases: readonly Case[] = [
     inputs: { outlets: 2, branch_diameter: 0.02042, pipe: '1 in schedule 40' },
   },
   {
+    says: ['my nitrate test says 20, is that nitrogen or no3', 'no3'],
+    calculation: 'nitrogen.units',
+    inputs: { species: 'nitrate', form: 'ion', concentration: 0.02 },
+  },
+  {
+    says: ['what is 10 ppm NO3 as nitrogen'],
+    calculation: 'nitrogen.units',
+    inputs: { species: 'nitrate', form: 'ion', concentration: 0.01 },
+  },
+  {
+    says: ['convert 5 ppm NO3-N to NO3'],
+    calculation: 'nitrogen.units',
+    inputs: { species: 'nitrate', form: 'nitrogen', concentration: 0.005 },
+  },
+  {
+    says: ['is .5 ammonia deadly at ph 8.2', 'as NH3', '78F'],
+    calculation: 'ammonia.free_concentration',
+    inputs: { ammonia: 0.0005, form: 'nh3', ph: 8.2, temperature: F(78) },
+  },
+  {
+    says: ['ro waste for 100 L at 1:4', 'the second is waste'],
+    calculation: 'ro.waste',
+    inputs: { product_volume: 0.1, ratio_order: 'product_first' },
+    text: /sends 400 L down the drain/,
+  },
+  {
+    says: ['my ro makes 4 gallons of waste for 1 gallon of good water, how much wastewater for 50 gal'],
+    calculation: 'ro.waste',
+    inputs: { product_volume: 50 * GALLON, measured_waste: 4 * GALLON, measured_product: GALLON },
+  },
+  {
+    says: ['150 gpd rodi, 50 psi line, how long for 20 gal', '60 psi', '60F'],
+    calculation: 'ro.time',
+    inputs: { temperature: F(60) },
+  },
+  {
     says: ['salinity is 33 how much salt to get to 35 in 100 gal'],
     calculation: 'salt.raise',
     inputs: { salinity: 0.033, target: 0.035, volume: 100 * GALLON },

@@ -1,9 +1,11 @@
 import { saltMix } from '../../src/core/calculations/salt-mix.js';
+import { freeShareTotalScale } from '../../src/core/models/ammonia.js';
 import { type WindowReading, lightWindow } from '../../src/core/models/clock-window.js';
 import { dayLength, declination } from '../../src/core/models/daylight.js';
 import { latentHeat } from '../../src/core/models/heat.js';
 import { run } from '../../src/core/run.js';
 import { clockText } from '../../src/core/quantity/clock-text.js';
+import { flowFactor, flowFactorExponential } from '../../src/core/models/reverse-osmosis.js';
 import { practicalSalinityAtPressure, practicalSalinityExtended, refractiveIndex, seawaterDensity68 } from '../../src/core/models/seawater.js';
 
 /** Inner functions by the name under which their check values stand; values in the units of the check file. */
@@ -25,6 +27,13 @@ export const innerFunctions: Record<string, (values: Record<string, any>) => Rec
   'function.salt_for_fresh_water': (values) => saltForFreshWater(values),
   'function.day_length_spencer': ({ latitude, day_of_year }) => ({
     day_length: dayLength((latitude * Math.PI) / 180, declination(day_of_year)) / 3600,
+  }),
+  'function.ro_temperature_factor': ({ temperature }) => ({
+    factor: flowFactor(temperature + 273.15),
+    factor_other_model: flowFactorExponential(temperature + 273.15),
+  }),
+  'function.ammonia_fraction_total_scale': ({ ph_total_scale, temperature, salinity }) => ({
+    free_fraction: freeShareTotalScale(ph_total_scale, temperature + 273.15, salinity),
   }),
   'function.clock_window': ({ from_text, to_text }) => windowResults(lightWindow(from_text, to_text)),
 };

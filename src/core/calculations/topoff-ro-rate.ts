@@ -1,7 +1,6 @@
-import { caution, quantity, result, step } from '../calculation.js';
+import { caution, result, step } from '../calculation.js';
 import { calculation } from '../define.js';
-
-const perDay = { metric: 'L/day', us: 'gal_US/day' };
+import { membraneFlowSteps, membraneInputs, membraneRules } from '../inputs/reverse-osmosis.js';
 
 export const topoffRoRate = calculation({
   id: 'topoff.ro_rate',
@@ -34,72 +33,15 @@ export const topoffRoRate = calculation({
     'low pressure ro',
     'cold water ro',
   ],
-  inputs: {
-    rated_flow: quantity('flow', {
-      symbol: 'q_r',
-      name: 'rated flow of the membrane',
-      words: ['membrane', 'rated', 'rated flow', 'ro', 'rodi', 'gpd', 'label'],
-      range: [0, 2000, 'L/h'],
-      aboveLow: true,
-      usual: [4, 80, 'L/h'],
-      units: perDay,
-      slips: [[2000, 1e9, 'Membranes are rated in gallons or litres a day: check the unit.']],
-      ask: 'What flow is the membrane rated at?',
-      example: '75 gal a day',
-      profile: 'ro.rated_flow',
-    }),
-    rated_pressure: quantity('pressure', {
-      symbol: 'p_r',
-      name: 'pressure that rating is for',
-      words: ['rated at', 'rated pressure', 'rating is for', 'label says', 'rated'],
-      range: [70, 1000, 'kPa'],
-      usual: [300, 700, 'kPa'],
-      ask: 'At which pressure is it rated? Its label or data sheet says, often 50 to 65 psi.',
-      example: '60 psi or 4.1 bar',
-      profile: 'ro.rated_pressure',
-    }),
-    pressure: quantity('pressure', {
-      symbol: 'p',
-      name: 'pressure at the membrane',
-      words: [
-        'running at',
-        'pressure',
-        'my pressure',
-        'gauge',
-        'house pressure',
-        'tap pressure',
-        'at',
-        'water pressure',
-      ],
-      range: [70, 1000, 'kPa'],
-      usual: [150, 800, 'kPa'],
-      ask: 'What pressure does the gauge before the membrane show while it runs?',
-      example: '45 psi or 3 bar',
-      profile: 'ro.pressure',
-    }),
-    temperature: quantity('temperature', {
-      symbol: 'T',
-      name: 'temperature of the feed water',
-      words: ['water', 'feed', 'tap', 'tap water', 'cold', 'feed water', 'temperature'],
-      range: [3, 35, 'degC'],
-      usual: [4, 30, 'degC'],
-      slips: [[35, 80, 'Warmer than 35 °C ruins a membrane: never feed it from the hot tap.']],
-      ask: 'How warm is the tap water that feeds it?',
-      example: '59 F or 15 C',
-      profile: 'ro.feed_temperature',
-    }),
-  },
-  constants: {
-    K_1: { value: 1, unit: 'K', name: 'a degree' },
-  },
+  inputs: membraneInputs,
+  rules: membraneRules,
   steps: [
-    step('F', '1.03^((T - celsius(25))/K_1)', 'ratio', 'temperature factor, 3 % a degree about 25 °C'),
-    step('F_2', 'membrane_factor(T)', 'ratio', 'temperature factor by a second model'),
-    step('q', 'q_r*(p/p_r)*F', 'flow', 'water it gives'),
-    step('q_2', 'q_r*(p/p_r)*F_2', 'flow', 'the same by the second model'),
+    ...membraneFlowSteps,
+    step('F_2', 'ro_factor_exp(T)', 'ratio', 'temperature factor by a second model'),
+    step('q_2', 'q*F_2/F', 'flow', 'the same by the second model'),
     step('q_low', 'min(0.8*q, q_2)', 'flow', 'at least'),
     step('q_high', 'max(1.2*q, q_2)', 'flow', 'at most'),
-    step('s', 'q/q_r', 'fraction', 'share of the rating'),
+    step('s', 'q/(n*Q_r)', 'fraction', 'share of the rating'),
   ],
   results: {
     flow: result('q', 'flow', 'water it gives an hour', { low: 'q_low', high: 'q_high', feeds: 'topoff.rate' }),
