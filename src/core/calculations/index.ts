@@ -2,6 +2,8 @@
 import { airVentilation } from './air-ventilation.js';
 import { alkalinityNaturalLevels } from './alkalinity-natural-levels.js';
 import { alkalinityUnits } from './alkalinity-units.js';
+import { ammoniaFreeConcentration } from './ammonia-free-concentration.js';
+import { ammoniaFreeFraction } from './ammonia-free-fraction.js';
 import { calcificationRatio } from './calcification-ratio.js';
 import { chamberRunDry } from './chamber-run-dry.js';
 import { coolingNeed } from './cooling-need.js';
@@ -54,6 +56,7 @@ import { moveCorner } from './move-corner.js';
 import { moveDoorway } from './move-doorway.js';
 import { movePeople } from './move-people.js';
 import { moveTilt } from './move-tilt.js';
+import { nitrogenUnits } from './nitrogen-units.js';
 import { overflowWeir } from './overflow-weir.js';
 import { pumpFlowNeeded } from './pump-flow-needed.js';
 import { pumpOperatingPoint } from './pump-operating-point.js';
@@ -62,6 +65,9 @@ import { pumpSplit } from './pump-split.js';
 import { pumpTurnover } from './pump-turnover.js';
 import { pumpVelocity } from './pump-velocity.js';
 import { refugiumTurnover } from './refugium-turnover.js';
+import { roRejection } from './ro-rejection.js';
+import { roTime } from './ro-time.js';
+import { roWaste } from './ro-waste.js';
 import { rockContactPressure } from './rock-contact-pressure.js';
 import { rockMass } from './rock-mass.js';
 import { rockStability } from './rock-stability.js';
@@ -107,6 +113,8 @@ export const calculations = [
   airVentilation,
   alkalinityNaturalLevels,
   alkalinityUnits,
+  ammoniaFreeConcentration,
+  ammoniaFreeFraction,
   calcificationRatio,
   chamberRunDry,
   coolingNeed,
@@ -159,6 +167,7 @@ export const calculations = [
   moveDoorway,
   movePeople,
   moveTilt,
+  nitrogenUnits,
   overflowWeir,
   pumpFlowNeeded,
   pumpOperatingPoint,
@@ -167,6 +176,9 @@ export const calculations = [
   pumpTurnover,
   pumpVelocity,
   refugiumTurnover,
+  roRejection,
+  roTime,
+  roWaste,
   rockContactPressure,
   rockMass,
   rockStability,

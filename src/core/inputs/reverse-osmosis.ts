@@ -77,7 +77,7 @@ export const feedTemperature = quantity('temperature', {
   ],
   range: [3, 35, 'degC'],
   usual: [4, 28, 'degC'],
-  slips: [[35.001, 60, 'Membranes take no hot water: it ruins them.']],
+  slips: [[35.001, 60, 'Membranes take no hot water: never feed one from the hot tap.']],
   ask: 'How warm is the tap water that feeds it?',
   example: '15 C or 59 F',
   profile: 'ro.feed_temperature',
