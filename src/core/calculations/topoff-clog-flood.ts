@@ -5,7 +5,7 @@ import { chamberConstants, chamberRules, chamberSteps, displayRoom, returnChambe
 import { returnFlow } from '../inputs/return-flow.js';
 import { salinityKept } from '../inputs/salinity.js';
 import { systemVolume } from '../inputs/system-water.js';
-import { evaporationMeanwhile, reservoirVolume, runTimeLimit, topoffConstants, topoffRate } from '../inputs/topoff.js';
+import { evaporationMeanwhile, runTimeLimit, topoffConstants, topoffSource } from '../inputs/topoff.js';
 
 const limited: Condition = { any: [{ given: 'reservoir_volume' }, { given: 'run_time_limit' }] };
 const endless: Condition = { not: limited };
@@ -75,18 +75,7 @@ export const topoffClogFlood = calculation({
     'return chamber low and ato',
   ],
   inputs: {
-    topoff_rate: quantity('flow', {
-      ...topoffRate,
-      default: {
-        value: 30,
-        unit: 'L/h',
-        low: 5,
-        high: 200,
-        why: 'a small pump in the reservoir (our guess)',
-        when: { given: 'reservoir_volume' },
-      },
-    }),
-    reservoir_volume: quantity('volume', { ...reservoirVolume, needed: false }),
+    ...topoffSource,
     usable_volume: quantity('volume', {
       symbol: 'V_u',
       name: 'water the pump can send up from the return chamber',

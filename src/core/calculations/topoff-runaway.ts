@@ -5,7 +5,7 @@ import { sumpAreaStep, sumpVessel } from '../inputs/drain-back.js';
 import { salinityKept } from '../inputs/salinity.js';
 import { noSumpInside, sumpInputs } from '../inputs/sump.js';
 import { systemVolume } from '../inputs/system-water.js';
-import { evaporationMeanwhile, reservoirVolume, runTimeLimit, topoffConstants, topoffRate } from '../inputs/topoff.js';
+import { evaporationMeanwhile, runTimeLimit, topoffConstants, topoffSource } from '../inputs/topoff.js';
 
 const free: Condition = { not: { given: 'sump_free_volume' } };
 const sizes: Condition = { all: [free, { not: { given: 'sump_area' } }] };
@@ -66,18 +66,7 @@ export const topoffRunaway = calculation({
     'ato flood the sump',
   ],
   inputs: {
-    topoff_rate: quantity('flow', {
-      ...topoffRate,
-      default: {
-        value: 30,
-        unit: 'L/h',
-        low: 5,
-        high: 200,
-        why: 'a small pump in the reservoir (our guess)',
-        when: { given: 'reservoir_volume' },
-      },
-    }),
-    reservoir_volume: quantity('volume', { ...reservoirVolume, needed: false }),
+    ...topoffSource,
     sump_free_volume: quantity('volume', {
       symbol: 'F',
       name: 'room in the running sump up to its rim',

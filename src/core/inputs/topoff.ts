@@ -6,7 +6,7 @@ export const topoffConstants = {
 };
 
 /** What runs in while the top-off is open. */
-export const topoffRate = quantity('flow', {
+const topoffRate = quantity('flow', {
   symbol: 'q',
   name: 'rate of the open top-off',
   words: [
@@ -104,3 +104,19 @@ export const runTimeLimit = quantity('time', {
   example: '20 min',
   profile: 'topoff.run_time_limit',
 });
+
+/** Where top-off water comes from: a line that never ends, or a reservoir with a pump. */
+export const topoffSource = {
+  topoff_rate: quantity('flow', {
+    ...topoffRate,
+    default: {
+      value: 30,
+      unit: 'L/h',
+      low: 5,
+      high: 200,
+      why: 'a small pump in the reservoir (our guess)',
+      when: { given: 'reservoir_volume' },
+    },
+  }),
+  reservoir_volume: quantity('volume', { ...reservoirVolume, needed: false }),
+};
