@@ -19,6 +19,9 @@ for (const calculation of calculationList)
 const asksFor = ({ calculation }: Feeder): number => Object.keys(calculation.inputs).length;
 for (const found of feeders.values()) found.sort((a, b) => asksFor(b) - asksFor(a));
 
+/** Whether some calculation's result can stand in for a number of the tank. */
+export const isFed = (key: ProfileKey | undefined): boolean => key !== undefined && feeders.has(key);
+
 /** A number of the tank that nobody gave, as another calculation makes it of what was given. */
 export function workedOut(
   key: ProfileKey,

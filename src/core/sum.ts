@@ -1,6 +1,7 @@
 /** The most numbered symbols (`A_1`, `A_2` …) that one sum or list may run over: a reading a day for a month. */
 export const MOST_TERMS = 31;
 
+const NUMBERED = /([A-Za-z_]+)_i\b/g;
 const TEMPLATE = /(sum|list)_i\(((?:[^()]|\([^()]*\))*)\)/;
 
 export const isTemplate = (formula: string): boolean => TEMPLATE.test(formula);
@@ -15,10 +16,9 @@ export function writeOut(formula: string, known: (symbol: string) => boolean): s
   for (let match = text.match(TEMPLATE); match; match = text.match(TEMPLATE)) {
     const [, kind, term = ''] = match;
     const terms: string[] = [];
+    const names = [...term.matchAll(NUMBERED)].map(([, name]) => name!);
     for (let i = 1; i <= MOST_TERMS; i += 1) {
-      const numbered = term.replace(/([A-Za-z_]+)_i\b/g, `$1_${i}`);
-      const symbols = [...numbered.matchAll(new RegExp(`[A-Za-z_]+_${i}\\b`, 'g'))].map(([symbol]) => symbol);
-      if (symbols.every(known)) terms.push(numbered);
+      if (names.every((name) => known(`${name}_${i}`))) terms.push(term.replace(NUMBERED, `$1_${i}`));
     }
     if (terms.length === 0) return undefined;
     const joined = terms.join(kind === 'sum' ? ' + ' : ', ');

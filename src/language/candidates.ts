@@ -38,6 +38,7 @@ export function candidatesFor(
   const counts = countsThings(mention, text);
   return Object.entries(inputs).flatMap(([id, input]): Candidate[] => {
     if (!isQuantity(input)) return [];
+    if (least > 0 && thing !== 'sump' && cues.get(id)!.length === 0) return [];
     if (mention.word && id !== asked && input.quantity !== 'count' && input.quantity !== 'fraction') return [];
     if (input.quantity === 'count' ? !Number.isInteger(mention.value) : counts) return [];
     const twin = thing === 'sump' || OF_SUMP.test(id) ? twinOf(id, inputs) : undefined;
@@ -102,14 +103,15 @@ export function mismatchOf(
   const saidOf = Object.keys(inputs).filter((id) =>
     cues.get(id)!.some((cue) => cue.end <= mention.start && SAYS_OF.test(text.slice(cue.end, mention.start))),
   );
+  const wrong = saidOf.find((id) => isQuantity(inputs[id]));
+  if (wrong === undefined) return [];
   const fitting = Object.entries(inputs).some(
     ([id, input]) =>
       isQuantity(input) &&
       readingsOf(input, mention, hints).length > 0 &&
       (saidOf.includes(id) || closeness(mention, cues.get(id)!, text, []) > 0.5),
   );
-  const wrong = saidOf.find((id) => isQuantity(inputs[id]));
-  return fitting || wrong === undefined ? [] : [{ id: wrong, mention }];
+  return fitting ? [] : [{ id: wrong, mention }];
 }
 
 /** In a statement a number must be near the name of what it is; only how much a tank holds goes without saying. */

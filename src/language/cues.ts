@@ -136,11 +136,18 @@ function put(lists: Map<string, string[]>, key: string, item: string): void {
   else lists.set(key, [item]);
 }
 
+/** A phrase of several words can only stand where each of them does, or one that a slip could have made of it. */
+const couldStand = ({ forms }: Words, phrase: string): boolean =>
+  wordsOfPhrase(phrase).every(
+    (word, i) => i === 0 || word.length >= SHORTEST_WITH_SLIP || word === ANY_NUMBER || forms.has(word),
+  );
+
 /** The phrases of an index that stand in a text, with their places. */
 export function phrasesIn(words: Words, { byFirst, long }: PhraseIndex): Map<string, readonly CueFound[]> {
   const found = new Map<string, readonly CueFound[]>();
   const look = (first: string) => {
     for (const phrase of byFirst.get(first) ?? []) {
+      if (!couldStand(words, phrase)) continue;
       const places = findPhrase(words, phrase);
       if (places.length > 0) found.set(phrase, places);
     }
