@@ -17,7 +17,7 @@ export const LONGEST_ANSWER = 4;
 
 /** "What about …": the last question with another number. */
 export const CHANGES =
-  /^(?:and |but |or |ok,? |so )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|no,?\s|nope,?\s|no wait|wait|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try )/;
+  /^(?:and |but |or |ok,? |so |hmm,? |well,? |then |also )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|no,?\s|nope,?\s|no wait|wait|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try |plus |minus )/;
 /** "No, …": the last number was wrong. */
 export const CORRECTS = /^(?:no|nope|no wait|actually|sorry|i meant|i mean|oops|correction|wait)\b/;
 /** "Use that flow for the drain": the last answer feeds another question, the drain's. */

@@ -28,12 +28,16 @@ export interface Heard {
 
 export function hearText(original: string): Heard {
   const normal = normalText(original);
-  const mentions = measurementsIn(normal.text);
+  const mentions = withoutDenied(measurementsIn(normal.text), normal.text);
   const said = mentions.flatMap(({ units }) =>
     units.length === 1 || units.every(({ id }) => id !== 'g') ? units.slice(0, 1) : [],
   );
   return { original, normal, text: normal.text, words: wordsOf(normal.text), mentions, said };
 }
+
+/** "80, not 75": what it is not. */
+const withoutDenied = (mentions: Mention[], text: string): Mention[] =>
+  mentions.length < 2 ? mentions : mentions.filter(({ start }) => !/\bnot\s+$/.test(text.slice(0, start)));
 
 export interface Understood {
   readonly given: Given;
@@ -58,7 +62,11 @@ export async function understand(
 ): Promise<Understood> {
   const lookups = lookupsIn(inputs, heard.text, heard.words);
   const clocks = clockRoles(inputs, heard.text, heard.words);
-  const choices = choicesIn(inputs, heard.words);
+  // "14 cents per kWh": the cents are part of the price.
+  const choices = choicesIn(inputs, heard.words).filter(
+    ({ start, end }) =>
+      !heard.mentions.some((mention) => mention.units.length > 0 && mention.start < start && mention.end >= end),
+  );
   const dates = await datesIn(inputs, heard.text, hints.now);
   const chosen = choices.some(({ id }) => id === asked);
   const free = outside(heard.mentions, [...lookups, ...clocks.roles, ...dates]).filter(

@@ -39,7 +39,7 @@ export function candidatesFor(
   return Object.entries(inputs).flatMap(([id, input]): Candidate[] => {
     if (!isQuantity(input)) return [];
     if (least > 0 && thing !== 'sump' && cues.get(id)!.length === 0) return [];
-    if (mention.word && id !== asked && input.quantity !== 'count' && input.quantity !== 'fraction') return [];
+    if (mention.word && mention.units.length === 0 && id !== asked && !ofWords(input, mention)) return [];
     if (input.quantity === 'count' ? !Number.isInteger(mention.value) : counts) return [];
     const twin = thing === 'sump' || OF_SUMP.test(id) ? twinOf(id, inputs) : undefined;
     // "22 cm of water" in the sump: the words that point at the display's water height point at the sump's.
@@ -72,6 +72,10 @@ export function candidatesFor(
     return [{ id, mention, readings, score, near, bare, reason }];
   });
 }
+
+/** A number in words and without a unit counts things, or is a share such as "half". */
+const ofWords = ({ quantity }: QuantityInput, { value }: Mention): boolean =>
+  quantity === 'count' || (quantity === 'fraction' && value < 1);
 
 /** "5 gallon buckets": what one vessel holds, not the system. */
 const isVessel = ({ end }: Mention, text: string): boolean =>

@@ -25,7 +25,7 @@ const NOTHING: ClockReading = { roles: [], given: {} };
 export function clockRoles(inputs: Readonly<Record<string, Input>>, text: string, words: Words): ClockReading {
   const clockIds = Object.keys(inputs).filter((id) => inputs[id]!.kind === 'clock');
   if (clockIds.length === 0) return NOTHING;
-  const window = text.match(WINDOW);
+  const window = windowIn(text);
   const read = window && lightWindow(window[1]!, window[2]!);
   if (window && read && read.kind !== 'none') {
     const place = { start: window.index!, end: window.index! + window[0].length };
@@ -37,6 +37,14 @@ export function clockRoles(inputs: Readonly<Record<string, Input>>, text: string
   if (!single || time === undefined || readClock(time) === undefined) return NOTHING;
   const start = single.index!;
   return { roles: [{ id: clockIds[0]!, text: time.trim(), start, end: start + single[0].length }], given: {} };
+}
+
+/** "10 to 8" is a window of the day; "1-1/2 in" is a size, and "38 to 35 ppt" is neither. */
+function windowIn(text: string): RegExpMatchArray | null {
+  const found = text.match(WINDOW);
+  if (!found) return null;
+  const behind = text.slice(found.index! + found[0].length);
+  return /^\s*\/\s*\d/.test(behind) ? null : found;
 }
 
 function windowRoles(

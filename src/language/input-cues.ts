@@ -1,5 +1,5 @@
 import type { Input } from '../core/calculation.js';
-import { type CueFound, indexPhrases, type PhraseIndex, phrasesIn, type Words } from './cues.js';
+import { type CueFound, indexPhrases, lengthOfPhrase, type PhraseIndex, phrasesIn, type Words } from './cues.js';
 
 /** Where the words that point at each input stand, by its id. */
 export type CuePlaces = ReadonlyMap<string, readonly CueFound[]>;
@@ -13,24 +13,26 @@ interface InputWords {
   readonly nowhere: CuePlaces;
 }
 
-const wordsOfSets = new WeakMap<Inputs, InputWords>();
+const wordsOfSets = [new WeakMap<Inputs, InputWords>(), new WeakMap<Inputs, InputWords>()] as const;
 
 /** Worked out once for a set of inputs. */
-function inputWordsOf(inputs: Inputs): InputWords {
-  const known = wordsOfSets.get(inputs);
+function inputWordsOf(inputs: Inputs, strict: boolean): InputWords {
+  const known = wordsOfSets[Number(strict) as 0 | 1].get(inputs);
   if (known) return known;
   const ids = new Map<string, string[]>();
   for (const [id, { name, words = [] }] of Object.entries(inputs)) {
-    for (const word of new Set([name, ...words])) ids.set(word, [...(ids.get(word) ?? []), id]);
+    for (const word of new Set([name, ...words]))
+      if (!strict || lengthOfPhrase(word) >= 1) ids.set(word, [...(ids.get(word) ?? []), id]);
   }
   const nowhere = new Map(Object.keys(inputs).map((id) => [id, []]));
   const made = { index: indexPhrases(ids.keys()), ids, nowhere };
-  wordsOfSets.set(inputs, made);
+  wordsOfSets[Number(strict) as 0 | 1].set(inputs, made);
   return made;
 }
 
-export function cuePlaces(inputs: Inputs, words: Words): CuePlaces {
-  const { index, ids, nowhere } = inputWordsOf(inputs);
+/** @param strict without the words that say nothing alone, "at" or "in": of all that a tank keeps some input has each of them */
+export function cuePlaces(inputs: Inputs, words: Words, strict = false): CuePlaces {
+  const { index, ids, nowhere } = inputWordsOf(inputs, strict);
   const places = new Map(nowhere);
   for (const [word, found] of phrasesIn(words, index)) {
     for (const id of ids.get(word)!) places.set(id, [...places.get(id)!, ...found]);

@@ -45,6 +45,17 @@ const WORDS: Record<string, number> = {
   'a pair of': 2,
   'one hundred': 100,
   'two hundred': 200,
+  'three hundred': 300,
+  'four hundred': 400,
+  'five hundred': 500,
+  'six hundred': 600,
+  'seven hundred': 700,
+  'eight hundred': 800,
+  'nine hundred': 900,
+  'a thousand': 1000,
+  'one thousand': 1000,
+  'two thousand': 2000,
+  'three thousand': 3000,
 };
 const SHARES: Record<string, number> = { half: 0.5, quarter: 0.25, third: 1 / 3, eighth: 0.125 };
 
@@ -54,6 +65,11 @@ const WORD = new RegExp(
   `(?:(${TENS})[- ](${UNITS})|${Object.keys(WORDS)
     .sort((a, b) => b.length - a.length)
     .join('|')})(?![a-z])`,
+  'y',
+);
+/** What follows a round hundred: "two hundred and fifty", "four hundred twenty five". */
+const AND_REST = new RegExp(
+  `\\s+(?:and\\s+)?(?:(${TENS})[- ](${UNITS})|(${TENS}|${UNITS}|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen))(?![a-z])`,
   'y',
 );
 const AND_SHARE = /\s+and\s+(?:a\s+|one\s+)?(half|quarter|third)(?![a-z])/y;
@@ -114,6 +130,11 @@ function wordsAt(text: string, start: number): NumberFound | undefined {
   if (!word) return undefined;
   let end = WORD.lastIndex;
   let value = word[1] === undefined ? WORDS[word[0]]! : WORDS[word[1]]! + WORDS[word[2]!]!;
+  const hundred = value >= 100 ? at(AND_REST, text, end) : null;
+  if (hundred) {
+    value += hundred[1] === undefined ? WORDS[hundred[3]!]! : WORDS[hundred[1]]! + WORDS[hundred[2]!]!;
+    end = AND_REST.lastIndex;
+  }
   const and = at(AND_SHARE, text, end);
   if (and) {
     value += SHARES[and[1]!]!;

@@ -70,7 +70,7 @@ export function assignRoles(
   const taken = new Set<string>();
   const used = new Set<Mention>();
   for (const group of groupsOf(mentions)) takeGroup(group);
-  const cues = cuePlaces(inputs, words);
+  const cues = cuePlaces(inputs, words, strict);
   const decoyCues = cuePlaces(decoys, words);
   const labels = [...cues.values()].flat();
   for (const mention of mentions) if (isLabel(mention, labels)) used.add(mention);

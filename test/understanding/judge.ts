@@ -4,6 +4,7 @@ import { calculationNamed } from '../../src/conversation/catalogue.js';
 import type { Store } from '../../src/conversation/ports.js';
 import type { Input, LookupInput } from '../../src/core/calculation.js';
 import { profileFields } from '../../src/core/profile.js';
+import { readClock } from '../../src/core/quantity/clock-text.js';
 import { toSI, unitNamed } from '../../src/core/quantity/units.js';
 import type { Reply } from '../../src/core/reply.js';
 import { openStore } from '../../src/store/open.js';
@@ -39,6 +40,7 @@ interface Got {
   readonly text: string;
   readonly quantity: string | undefined;
   readonly lookup: LookupInput | undefined;
+  readonly clock: boolean;
 }
 
 const gotFor = (input: Input | undefined, si: number | null, text: string): Got => ({
@@ -46,12 +48,14 @@ const gotFor = (input: Input | undefined, si: number | null, text: string): Got 
   text,
   quantity: input?.kind === 'quantity' ? input.quantity : undefined,
   lookup: input?.kind === 'lookup' ? input : undefined,
+  clock: input?.kind === 'clock',
 });
 
 function same(got: Got, want: Value): boolean {
   if (typeof want !== 'string') return got.si !== null && sameNumber(got.si, want, got.quantity);
   if (got.text.toLowerCase() === want.toLowerCase()) return true;
   // "2 elbows" and "two 90 degree elbows" are one list: what the table makes of them counts.
+  if (got.clock) return readClock(want) === readClock(got.text);
   const read = got.lookup?.read(want, {});
   return typeof read === 'object' && read.reading === got.text;
 }

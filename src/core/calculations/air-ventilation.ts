@@ -13,6 +13,9 @@ export const airVentilation = calculation({
   question: 'How much outside air takes the evaporated water out of the room?',
   part: 'heat',
   cues: [
+    'vent fan',
+    'fan sizing',
+    'vent fan sizing',
     'ventilation',
     'ventilate',
     'vent the room',

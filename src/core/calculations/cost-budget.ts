@@ -10,6 +10,7 @@ export const costBudget = calculation({
   part: 'money',
   wording: /^(?:my |the )?budget\b|\bbuild costs?\b/,
   cues: [
+    'whole build',
     'budget',
     'budget for',
     'add up',

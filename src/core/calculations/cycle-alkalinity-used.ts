@@ -13,6 +13,9 @@ export const cycleAlkalinityUsed = calculation({
   question: 'How much alkalinity and oxygen does it take to turn ammonia into nitrate?',
   part: 'cycle',
   cues: [
+    'nitrifying',
+    'lower my alkalinity',
+    'alkalinity used by',
     'alkalinity used by the cycle',
     'alkalinity does the cycle',
     'alk does the cycle',

@@ -13,6 +13,13 @@ export const drainClog = calculation({
   question: 'How much does a full-siphon drain still carry when part of it is blocked?',
   part: 'drains',
   cues: [
+    'percent blocked',
+    '# percent blocked',
+    'of the bore blocked',
+    'blocks # of it',
+    'partly blocked',
+    'still goes through',
+    'flow left',
     'still carry',
     'clog',
     'clogs',

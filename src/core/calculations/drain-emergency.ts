@@ -15,6 +15,7 @@ export const drainEmergency = calculation({
   question: 'Does the emergency drain alone take the whole return flow before the tank runs over?',
   part: 'drains',
   cues: [
+    'other drains plug',
     'emergency drain',
     'emergency standpipe',
     'emergency pipe',

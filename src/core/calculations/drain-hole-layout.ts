@@ -11,6 +11,11 @@ export const drainHoleLayout = calculation({
   question: 'How far must drilled holes stay from the edges, the corners and each other?',
   part: 'drains',
   cues: [
+    'drilled holes',
+    'distance from the hole',
+    'spacing between',
+    'min distance',
+    'hole to edge',
     'hole size',
     'drill',
     'drilling',

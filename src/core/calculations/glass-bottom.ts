@@ -12,6 +12,10 @@ export const glassBottom = calculation({
   question: 'Is a bottom pane thick enough that is held only along its edges?',
   part: 'glass and lid',
   cues: [
+    'bottom sits on its rim',
+    'rests on the rim',
+    'rim only',
+    'strong enough',
     'bottom pane',
     'bottom glass',
     'base pane',

@@ -25,6 +25,7 @@ export const glassCheck = calculation({
   question: 'Is the glass of this pane thick enough for the water behind it?',
   part: 'glass and lid',
   cues: [
+    'thickness do i need',
     'thick enough',
     'glass thick enough',
     'glass thick',

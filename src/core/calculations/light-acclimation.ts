@@ -13,6 +13,7 @@ export const lightAcclimation = calculation({
   question: 'A new lamp or new corals: how do I work up to full light?',
   part: 'light',
   cues: [
+    'going from # percent',
     'new led',
     'work up',
     'acclimate',

@@ -16,6 +16,11 @@ export const lightHours = calculation({
   question: 'How long must the light run, or how strong must it be, for a wanted amount of light a day?',
   part: 'light',
   cues: [
+    'photoperiod needed',
+    'photoperiod for',
+    'hours for a dli',
+    'needed for a dli',
+    'dli of #',
     'mols',
     'how many hours',
     'how long must',

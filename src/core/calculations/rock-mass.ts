@@ -16,6 +16,8 @@ export const rockMass = calculation({
   question: 'How much dry rock is usual for a tank of that size, and what does it cost?',
   part: 'rock and sand',
   cues: [
+    'is that enough rock',
+    'rock enough for',
     'how much rock',
     'how much live rock',
     'how much dry rock',

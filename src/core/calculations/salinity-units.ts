@@ -10,6 +10,10 @@ export const salinityUnits = calculation({
   question: 'How much is a salinity in grams per litre, or the other way round?',
   part: 'water',
   cues: [
+    'ppt into',
+    'into grams per liter',
+    'into grams per litre',
+    'into g/l',
     'same as',
     'g/l',
     'ppt in g/l',

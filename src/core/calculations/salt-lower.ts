@@ -13,6 +13,10 @@ export const saltLower = calculation({
   question: 'How much tank water is swapped for fresh to bring the salinity down, and how fast?',
   part: 'water',
   cues: [
+    'lower #',
+    'lower # ppt',
+    'down to # ppt',
+    'bring it down to',
     'lower salinity',
     'lower the salinity',
     'lower my salinity',

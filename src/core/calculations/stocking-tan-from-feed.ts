@@ -12,6 +12,12 @@ export const stockingTanFromFeed = calculation({
   question: 'How much ammonia and nitrate does a day’s food make?',
   part: 'cycle',
   cues: [
+    'ammonia comes from',
+    'ammonia from the food',
+    'nitrate would that food',
+    'of food each day',
+    'flakes each day',
+    'ammonia does the food',
     'ammonia from feeding',
     'ammonia from food',
     'ammonia from feed',

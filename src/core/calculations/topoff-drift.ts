@@ -17,6 +17,9 @@ export const topoffDrift = calculation({
   question: 'What does the salinity become when water evaporates, or when too much goes in?',
   part: 'top-off',
   cues: [
+    'coming home to',
+    'evaporation ate',
+    'ppt after',
     'evaporated',
     'evaporate and',
     'evaporates and',

@@ -8,6 +8,10 @@ export const volumeConvert = calculation({
   question: 'What is this volume in litres, US gallons and imperial gallons?',
   part: 'tank',
   cues: [
+    'how many litres is # gallons',
+    'how many litres is',
+    'how many liters is',
+    'imperial gallons is',
     'convert',
     'in litres',
     'in liters',

@@ -11,7 +11,13 @@ export const volumeCylinder = calculation({
   title: 'Water in a round tank',
   question: 'How much water is in a cylinder?',
   part: 'tank',
-  cues: [...volumeCues, ...shapeCues('cylinder', 'cylindrical', 'round', 'circular', 'drum', 'barrel')],
+  cues: [
+    'round tank',
+    'tube aquarium',
+    'tube tank',
+    ...volumeCues,
+    ...shapeCues('cylinder', 'cylindrical', 'round', 'circular', 'drum', 'barrel'),
+  ],
   inputs: {
     diameter: quantity('length', {
       ...width,

@@ -11,7 +11,7 @@ export const volumeQuarterCylinder = calculation({
   title: 'Water in a quarter-round corner tank',
   question: 'How much water is in a quarter of a cylinder, two straight sides and a round front?',
   part: 'tank',
-  cues: [...volumeCues, ...shapeCues('quarter cylinder', 'quarter round', 'quarter circle', 'quarter')],
+  cues: ['round front', ...volumeCues, ...shapeCues('quarter cylinder', 'quarter round', 'quarter circle', 'quarter')],
   inputs: {
     radius: quantity('length', {
       ...width,

@@ -20,6 +20,9 @@ export const waterChangeSeries = calculation({
     'Where do several water changes in a row take it, and where does it settle when something comes in between?',
   part: 'water',
   cues: [
+    '# weekly changes',
+    '# changes in a row',
+    'water changes starting',
     'water changes',
     'water changes of',
     'weekly',

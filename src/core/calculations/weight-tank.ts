@@ -14,6 +14,9 @@ export const weightTank = calculation({
   question: 'How much do the panes of the tank weigh, without water?',
   part: 'getting it in',
   cues: [
+    'glass weigh',
+    'no water in it',
+    'bare tank',
     'weight of the empty tank',
     'weight of an empty',
     'empty weight',
