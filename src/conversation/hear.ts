@@ -4,6 +4,7 @@ import { NAMED, topicsOf } from '../language/topic.js';
 import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
+import { likeliest } from './likeliest.js';
 import { ASKS, CARRIES, CORRECTS, isChange, isNewQuestion, STATES } from './manner.js';
 import { makeReply, notice } from './replies.js';
 import { onIntent } from './short-requests.js';
@@ -62,7 +63,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   }
   await learnUnits(turn, heard.said);
   await turnToNamed(turn, heard.text);
-  const topics = topicsOf(heard.words, heard.mentions, calculationList, open);
+  const topics = await likeliest(turn, heard, topicsOf(heard.words, heard.mentions, calculationList, open));
   const [best] = topics;
   if (best)
     why.push(`likeliest topic: ${best.calculation.id} (${best.cues.join(', ')}), score ${best.score.toFixed(2)}`);

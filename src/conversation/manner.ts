@@ -33,7 +33,8 @@ export const STATES =
 /** Whether a message names another topic than the open one. */
 function namesOther(topics: readonly TopicScore[], open: Calculation, least: number): boolean {
   const [best] = topics;
-  if (!best || best.calculation.id === open.id || best.score < least) return false;
+  // Words alone, without a cue, do not lead away from an open question.
+  if (!best || best.cues.length === 0 || best.calculation.id === open.id || best.score < least) return false;
   const own = topics.find(({ calculation }) => calculation.id === open.id)?.score ?? 0;
   return own < best.score;
 }

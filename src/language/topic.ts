@@ -3,10 +3,14 @@ import { type CueFound, indexPhrases, lengthOfPhrase, type PhraseIndex, phrasesI
 import { cuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
 import { sizeSets } from './sizes.js';
+import { likeness } from './vocabulary.js';
 
 export interface TopicScore {
   readonly calculation: Calculation;
+  /** From cues and numbers: what a message must have to be a question of its own. */
   readonly score: number;
+  /** The share of the message's telling words that are the calculation's own. */
+  readonly like: number;
   readonly cues: readonly string[];
 }
 
@@ -15,6 +19,9 @@ export const NAMED = 0.9;
 
 /** Somebody who asked about heaters asks about heaters again. */
 const SAME_GROUP = 0.6;
+/** What it is worth that all telling words of a message are a calculation's own; from a share on it needs no cue. */
+const LIKENESS = 2;
+const LIKE_ENOUGH = 0.5;
 /** What a turn of phrase is worth beside a cue. */
 const WORDED = 1.2;
 /** What a group's usual question is ahead of its special ones. */
@@ -63,7 +70,7 @@ const fits = (calculation: Calculation, mention: Mention): boolean =>
  * Scores every calculation against a message: its cue words, the words of its inputs, and how many of the measurements it
  * could use.
  * @param open the calculation last asked about: its group comes first among equals
- * @returns best first; only those with a cue of their own
+ * @returns best first; only those with a cue of their own, or whose words the message speaks in
  */
 export function topicsOf(
   words: Words,
@@ -73,30 +80,32 @@ export function topicsOf(
 ): TopicScore[] {
   const { weights, index } = cuesOf(calculations);
   const found = phrasesIn(words, index);
+  const alike = likeness(words, calculations);
   const joined = words.list.map(({ text }) => text).join(' ');
   return calculations
     .flatMap((calculation) => {
       const cues = calculation.cues.filter((cue) => found.has(cue));
-      if (cues.length === 0) return [];
+      const like = alike.get(calculation) ?? 0;
+      if (cues.length === 0 && like < LIKE_ENOUGH) return [];
       const fromCues = sumOfSeparate(cues.map((cue) => ({ weight: weights.get(cue)!, places: found.get(cue)! })));
       const named = [...cuePlaces(calculation.inputs, words).values()].filter((places) => places.length > 0);
       const fromInputs = named.length * 0.15;
       const usable = mentions.filter((mention) => fits(calculation, mention)).length;
       const fromMentions = mentions.length === 0 ? 0 : (0.8 * usable) / mentions.length;
-      return {
-        calculation,
-        cues,
-        score:
-          fromCues +
-          fromInputs +
-          fromMentions +
-          (calculation.general ? GENERAL : 0) +
-          (calculation.wording?.test(joined) ? WORDED : 0) +
-          (open !== undefined && groupOf(open) === groupOf(calculation) ? SAME_GROUP : 0),
-      };
+      const score =
+        fromCues +
+        fromInputs +
+        fromMentions +
+        (calculation.general ? GENERAL : 0) +
+        (calculation.wording?.test(joined) ? WORDED : 0) +
+        (open !== undefined && groupOf(open) === groupOf(calculation) ? SAME_GROUP : 0);
+      return { calculation, cues, like, score: cues.length === 0 ? Math.max(NAMED, score) : score };
     })
-    .sort((a, b) => b.score - a.score);
+    .sort((a, b) => rank(b) - rank(a));
 }
+
+/** What topics are ordered by: what their cues say, and how much of the message is in their words. */
+export const rank = ({ score, like }: TopicScore): number => score + LIKENESS * like;
 
 const groupOf = ({ slash }: Calculation): string => slash.split(' ')[0]!;
 

@@ -1,0 +1,39 @@
+import { NEAR } from '../language/candidates.js';
+import { rank, type TopicScore } from '../language/topic.js';
+import { hintsFor, type Turn } from './turn.js';
+import { type Heard, understand } from './understand.js';
+
+/** Topics that are looked at closely. */
+const MOST_TOPICS = 10;
+/** How far behind the first another topic may be and still be meant, when what the message says fits it better. */
+const REACH = 4.0;
+/** What it is worth that every number of a message has its place. */
+const ALL_USED = 2.6;
+/** What each number is worth that the words beside it give to an input of this topic. */
+const NAMED_NUMBER = 0.8;
+const MOST_NAMED = 4;
+
+/**
+ * The topics of a message, likeliest first, after a closer look: of those whose words stand in it, the one that has a place
+ * for what the message says is meant. "How many watts … water 78, room 66" is no question about a pump.
+ */
+export async function likeliest(turn: Turn, heard: Heard, topics: readonly TopicScore[]): Promise<TopicScore[]> {
+  const [best, second] = topics;
+  if (!best || !second || heard.mentions.length === 0) return [...topics];
+  const close = topics.slice(0, MOST_TOPICS).filter((topic) => rank(best) - rank(topic) <= REACH);
+  if (close.length < 2) return [...topics];
+  const hints = hintsFor(turn, heard.said);
+  const weighed = await Promise.all(
+    close.map(async (topic) => {
+      const { assignment, given } = await understand(heard, topic.calculation.inputs, hints);
+      const numbers = heard.mentions.length;
+      const used = 1 - assignment.unused.length / numbers;
+      const named = assignment.roles.filter(({ near }) => near >= NEAR).length;
+      const others = Math.max(0, Object.keys(given).length - assignment.roles.length);
+      const fit = ALL_USED * used + NAMED_NUMBER * Math.min(MOST_NAMED, named + others);
+      return { topic, worth: rank(topic) + fit };
+    }),
+  );
+  weighed.sort((a, b) => b.worth - a.worth);
+  return [...weighed.map(({ topic }) => topic), ...topics.filter((topic) => !close.includes(topic))];
+}
