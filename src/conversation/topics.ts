@@ -23,9 +23,11 @@ import { work } from './work.js';
 
 /** From here on a message that asks nothing is a question of its topic all the same: "heater for 90 gal". */
 export const STRONG = 2.2;
-/** A score that comes from more than the names of things. */
-const saysStrongly = ({ score, cues }: TopicScore): boolean =>
-  score >= STRONG && cues.some((cue) => !cue.startsWith('~'));
+/** From here on a message that tells something asks it all the same: "my top-off sticks open …". */
+const VERY_STRONG = 3.5;
+/** A score that comes from more than the names of things; a shape of tank is only what it is. */
+const saysStrongly = ({ score, cues, calculation }: TopicScore): boolean =>
+  score >= VERY_STRONG && calculation.part !== 'tank' && cues.some((cue) => !cue.startsWith('~'));
 
 const over = ({ dialogue }: Turn, fresh: Given): Given => ({ ...asEarlier(dialogue.given), ...fresh });
 

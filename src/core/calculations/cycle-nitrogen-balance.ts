@@ -15,6 +15,9 @@ export const cycleNitrogenBalance = calculation({
   question: 'Did the nitrogen that was dosed arrive as nitrate?',
   part: 'cycle',
   cues: [
+    'where did my ammonia go',
+    'did it all become nitrate',
+    'nitrogen add up',
     'nitrogen balance',
     'arrive as nitrate',
     'ammonia to nitrate',

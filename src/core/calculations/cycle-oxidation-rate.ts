@@ -15,6 +15,12 @@ export const cycleOxidationRate = calculation({
   question: 'How fast do the bacteria use ammonia, from two readings with no dose between?',
   part: 'cycle',
   cues: [
+    'how fast are my bacteria',
+    'bacteria work',
+    'how much per day',
+    'ammonia went',
+    'hours later',
+    '24 hours later',
     'ammonia went from',
     'ammonia dropped',
     'ammonia dropped from',

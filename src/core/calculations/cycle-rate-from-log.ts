@@ -14,6 +14,8 @@ export const cycleRateFromLog = calculation({
   question: 'How fast do the bacteria use ammonia, by several readings since the last dose?',
   part: 'cycle',
   cues: [
+    'by this log',
+    'from this log',
     'ammonia rate from my log',
     'rate from my log',
     'rate from day',

@@ -12,6 +12,11 @@ export const drainOpen = calculation({
   question: 'How much does an open-ended standpipe take at this water level over its rim?',
   part: 'drains',
   cues: [
+    'open pipe end',
+    'open vertical pipe',
+    'falls into an open',
+    'over its rim',
+    'open pipe',
     'standpipe',
     'open channel',
     'open drain',

@@ -10,6 +10,9 @@ export const drainStack = calculation({
   question: 'How much falls down a vertical pipe with air in its middle, before it gurgles?',
   part: 'drains',
   cues: [
+    'before it starts gurgling',
+    'starts gurgling',
+    'fall down a vertical',
     'quiet',
     'silent',
     'gurgle',

@@ -12,6 +12,7 @@ export const drainSubmergence = calculation({
   question: 'How far under water must an intake lie so that it draws no air?',
   part: 'drains',
   cues: [
+    'how deep under water',
     'submergence',
     'submerged',
     'vortex',

@@ -12,6 +12,12 @@ export const drainbackSafeLevel = calculation({
   question: 'How high may the return chamber run so that a power cut does not flood the sump?',
   part: 'drains',
   cues: [
+    'safe running level',
+    'highest return chamber',
+    'how high can return chamber',
+    'how high may i run',
+    'power cut doesnt flood',
+    'survives an outage',
     'safe level',
     'max level',
     'maximum level',

@@ -28,6 +28,10 @@ export const evaporationRate = calculation({
   question: 'How much water evaporates a day, and how much heat goes with it?',
   part: 'heat',
   cues: [
+    'topping off because of evaporation',
+    'topping off',
+    'gallons a day will i',
+    'litres a day will i',
     'evaporation',
     'evaporate',
     'water evaporates',

@@ -12,6 +12,11 @@ export const heatLoss = calculation({
   question: 'How many watts does the water lose through the glass and from its surface?',
   part: 'heat',
   cues: [
+    'tank lose to the room',
+    'lose to the room',
+    'bleeding away',
+    'watts does my tank lose',
+    'losing to the room',
     'heat loss',
     'lose heat',
     'loses heat',

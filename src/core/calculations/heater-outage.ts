@@ -13,6 +13,10 @@ export const heaterOutage = calculation({
   question: 'How long until the water gets too cold when heaters or power fail?',
   part: 'heat',
   cues: [
+    'heater dies overnight',
+    'how many hours do i have',
+    'til too cold',
+    'until too cold',
     'power goes out',
     'power is out',
     'power fails',

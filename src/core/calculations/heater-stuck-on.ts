@@ -25,6 +25,12 @@ export const heaterStuckOn = calculation({
   question: 'How hot does the water get when one heater sticks on, and how soon?',
   part: 'heat',
   cues: [
+    'jams on',
+    'heater jams',
+    'never switched off',
+    'never switches off',
+    'welded on',
+    'how fast does it cook',
     'stuck',
     'stuck on',
     'stuck heater',

@@ -16,6 +16,11 @@ export const heaterWarmUp = calculation({
   question: 'How long do the heaters take from the water’s temperature now to the target?',
   part: 'heat',
   cues: [
+    'until its warm',
+    'until it is warm',
+    'when is it warm',
+    'how many hours until',
+    'heat it up from',
     'how long to reach',
     'to reach',
     'warm up',

@@ -17,6 +17,11 @@ export const lightEnergy = calculation({
   question: 'What does the light cost to run, and how much does it heat the tank?',
   part: 'light',
   cues: [
+    'lighting cost',
+    'light costing',
+    'leds dump',
+    'heat do my leds',
+    'light cost me',
     'light cost',
     'lights cost',
     'cost to run my light',

@@ -11,6 +11,7 @@ export const lightSpread = calculation({
   question: 'How wide does one lamp light, and how many does the tank take?',
   part: 'light',
   cues: [
+    'degree lights',
     'light spread',
     'spread',
     'beam angle',

@@ -17,6 +17,8 @@ export const salinityFromSg = calculation({
   question: 'What salinity does this specific gravity stand for?',
   part: 'water',
   cues: [
+    'sg is what ppt',
+    'in ppt',
     'sg',
     'specific gravity',
     'sg to ppt',

@@ -13,6 +13,11 @@ export const salinityToConductivity = calculation({
   question: 'Which conductivity belongs to this salinity at this temperature?',
   part: 'water',
   cues: [
+    'conductivity for',
+    'how many millisiemens',
+    'should my meter show',
+    'should the meter read',
+    'what ms',
     'what conductivity',
     'which conductivity',
     'conductivity of',

@@ -10,6 +10,9 @@ export const salinityToSg = calculation({
   question: 'Which specific gravity belongs to this salinity?',
   part: 'water',
   cues: [
+    'on the sg scale',
+    'what on the sg',
+    'as sg',
     'what sg',
     'which sg',
     'what specific gravity',

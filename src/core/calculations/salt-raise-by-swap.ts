@@ -13,6 +13,13 @@ export const saltRaiseBySwap = calculation({
   question: 'How much tank water is swapped for saltier water to bring the salinity up, and how fast?',
   part: 'water',
   cues: [
+    'by exchanging',
+    'swap tank water for',
+    'swapping in',
+    'with water changes of',
+    'gallons get swapped',
+    'new water of',
+    'replace some',
     'raise salinity by swapping',
     'raise by swapping',
     'swap in saltier water',

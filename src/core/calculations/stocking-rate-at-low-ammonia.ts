@@ -9,6 +9,8 @@ export const stockingRateAtLowAmmonia = calculation({
   question: 'How fast do the bacteria work at the low ammonia that animals need?',
   part: 'cycle',
   cues: [
+    'with animals in',
+    'at plenty of ammonia',
     'low ammonia',
     'at 0.1 ppm ammonia',
     'at low levels',

@@ -12,6 +12,10 @@ export const stockingTanFromFeed = calculation({
   question: 'How much ammonia and nitrate does a day’s food make?',
   part: 'cycle',
   cues: [
+    'pellets a day make',
+    'pellets a day',
+    'of their weight a day',
+    'fish fed',
     'ammonia comes from',
     'ammonia from the food',
     'nitrate would that food',
