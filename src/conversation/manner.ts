@@ -30,6 +30,9 @@ export const ASKS =
 export const STATES =
   /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank)/;
 
+/** A cue that means one calculation, rather than the name of a thing that several speak of. */
+const hasOwnCue = ({ cues }: TopicScore): boolean => cues.some((cue) => !cue.startsWith('~'));
+
 /** Whether a message names another topic than the open one. */
 function namesOther(topics: readonly TopicScore[], open: Calculation, least: number): boolean {
   const [best] = topics;
@@ -45,7 +48,7 @@ export const isNewQuestion = (heard: Heard, topics: readonly TopicScore[], open:
 
 /** A message that changes a number of the open question. */
 export function isChange(heard: Heard, topics: readonly TopicScore[], open: Calculation, { dialogue }: Turn): boolean {
-  if (CHANGES.test(heard.text)) return !namesOther(topics, open, CLEAR_CHANGE);
+  if (CHANGES.test(heard.text)) return !namesOther(topics.filter(hasOwnCue), open, CLEAR_CHANGE);
   if (dialogue.stated || dialogue.answer === undefined) return false;
   if (heard.mentions.length === 0 && heard.words.list.length <= LONGEST_CHANGE) return !namesOther(topics, open, NAMED);
   if (STATES.test(heard.text) && (TELLS.test(heard.text) || heard.words.list.length > LONGEST_CHANGE)) return false;

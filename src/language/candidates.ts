@@ -132,7 +132,9 @@ function thingOf(mention: Mention, text: string): string | undefined {
   const clauses = text.slice(Math.max(0, mention.start - 2 * REACH), mention.start).split(CLAUSE_END);
   const last = clauses.at(-1)!;
   // "the sump is 48x20x16, water 9 inches deep": the water is the sump's.
-  const before = /^\s*(?:with )?(?:about )?(?:water|level)\b/.test(last) ? clauses.slice(-2).join(' ') : last;
+  // "My sump is 75 cm long and 40 cm wide": a number right behind the "and" is said of the same.
+  const goesOn = /^\s*(?:(?:with )?(?:about )?(?:water|level)\b|(?:is |it'?s |about )?$)/.test(last);
+  const before = goesOn ? clauses.slice(-2).join(' ') : last;
   return [...before.matchAll(THINGS)].at(-1)?.[1];
 }
 
