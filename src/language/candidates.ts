@@ -158,7 +158,7 @@ function twinOf(id: string, inputs: Readonly<Record<string, Input>>): string | u
 }
 
 /** It would be asked for if it were not given. */
-const isWanted = (input: QuantityInput): boolean => input.default === undefined && input.needed === undefined;
+export const isWanted = (input: QuantityInput): boolean => input.default === undefined && input.needed === undefined;
 
 /** From 1, beside a cue word, down to 0, out of reach. Another clause, or another number of the kind in between, weakens it. */
 function closeness(mention: Mention, cues: readonly CueFound[], text: string, mentions: readonly Mention[]): number {

@@ -1,6 +1,15 @@
 import type { Input, QuantityInput } from '../core/calculation.js';
 import { bestMatch } from './best-match.js';
-import { type Candidate, candidatesFor, DECOY_NEAR, isLabel, leastNear, mismatchOf, NEAR } from './candidates.js';
+import {
+  type Candidate,
+  candidatesFor,
+  DECOY_NEAR,
+  isLabel,
+  isWanted,
+  leastNear,
+  mismatchOf,
+  NEAR,
+} from './candidates.js';
 import type { Words } from './cues.js';
 import { cuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
@@ -74,13 +83,26 @@ export function assignRoles(
   const decoyCues = cuePlaces(decoys, words);
   const labels = [...cues.values()].flat();
   for (const mention of mentions) if (isLabel(mention, labels)) used.add(mention);
+  // A number is not said beside the point while the question lacks one of its kind: 35 ppt where one salinity is asked for.
+  const hasRoom = (mention: Mention): boolean => {
+    const kinds = mention.units.flatMap(({ quantities }) => quantities);
+    const lacking = Object.values(inputs).filter(
+      (input) => isQuantity(input) && isWanted(input) && kinds.includes(input.quantity),
+    ).length;
+    const alike = mentions.filter(({ units }) =>
+      units.some(({ quantities }) => quantities.some((kind) => kinds.includes(kind))),
+    );
+    return mention.units.length > 0 && alike.length <= lacking;
+  };
   const mismatches = mentions.flatMap((mention) => mismatchOf(mention, inputs, cues, text, hints));
   const candidates = mentions
     .filter((mention) => !mention.group && !used.has(mention) && !mismatches.some((entry) => entry.mention === mention))
     .flatMap((mention) => {
       const own = candidatesFor(mention, inputs, cues, text, hints, asked, mentions);
       const handicap = own.some(({ near }) => near >= NEAR) ? -DECOY_LOSES : DECOY_WINS;
-      const others = candidatesFor(mention, decoys, decoyCues, text, hints, undefined, mentions, DECOY_NEAR);
+      const others = hasRoom(mention)
+        ? []
+        : candidatesFor(mention, decoys, decoyCues, text, hints, undefined, mentions, DECOY_NEAR);
       return [...own, ...others.map((other) => ({ ...other, score: other.score + handicap }))];
     })
     .filter(({ id, score }) => score >= LEAST_SCORE && !taken.has(id))
