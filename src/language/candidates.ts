@@ -1,4 +1,5 @@
 import type { Input, QuantityInput } from '../core/calculation.js';
+import { toSI, unitNamed } from '../core/quantity/units.js';
 import type { CueFound } from './cues.js';
 import type { CuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
@@ -59,6 +60,7 @@ export function candidatesFor(
       (id === asked ? 2 : 0) +
       ofSump(id, thing, twin) +
       (id.startsWith('display.') ? OF_THE_TANK : 0) +
+      (bare && id !== asked && !inRange(input, first.si) ? -BEYOND : 0) +
       (isWanted(input) ? 0.15 : bare && near < NEAR ? -0.6 : 0) -
       (bare && input.quantity === 'count' && near === 0 ? 1 : 0);
     const reason =
@@ -72,6 +74,13 @@ export function candidatesFor(
     return [{ id, mention, readings, score, near, bare, reason }];
   });
 }
+
+/** What it costs a bare number that an input cannot be it: 79 are no heaters. */
+const BEYOND = 1.5;
+const inRange = ({ range: [low, high, unit] }: QuantityInput, si: number): boolean => {
+  const row = unitNamed(unit);
+  return si >= toSI(low, row) - 1e-12 && si <= toSI(high, row) + 1e-12;
+};
 
 /** A number in words and without a unit counts things, or is a share such as "half". */
 const ofWords = ({ quantity }: QuantityInput, { value }: Mention): boolean =>
