@@ -1,18 +1,19 @@
+import type { Calculation } from '../core/calculation.js';
 import type { Reply } from '../core/reply.js';
 import { wordsOf } from '../language/cues.js';
-import { NAMED, topicsOf } from '../language/topic.js';
+import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
 import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
-import { ASKS, CARRIES, CORRECTS, isChange, isNewQuestion, STATES } from './manner.js';
+import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, STATES } from './manner.js';
 import { makeReply, notice } from './replies.js';
 import { onIntent } from './short-requests.js';
 import { turnToNamed } from './tank-names.js';
 import { answerAsked, change, question, STRONG, settleDoubts, state } from './topics.js';
-import { learnUnits, openTopic, type Turn } from './turn.js';
+import { hintsFor, learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood } from './unclear.js';
-import { explainMeasurements, type Heard, hearText } from './understand.js';
+import { explainMeasurements, type Heard, hearText, understand } from './understand.js';
 
 /** The longest message that is read. */
 export const LONGEST_MESSAGE = 4000;
@@ -38,6 +39,16 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
   };
   return replies.map((reply) => ({ ...reply, read }));
 }
+
+/** "What if it comes from a 20 L reservoir": another question of the same kind is named, and the open one takes all that is said. */
+async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, open: Calculation): Promise<boolean> {
+  if (!best || !CHANGES.test(heard.text) || heard.mentions.length === 0) return false;
+  if (commandOf(best.calculation) !== commandOf(open)) return false;
+  const { assignment } = await understand(heard, open.inputs, hintsFor(turn, heard.said));
+  return assignment.roles.length > 0 && assignment.unused.length === 0;
+}
+
+const commandOf = ({ slash }: Calculation): string => slash.split(' ')[0]!;
 
 async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]> {
   const first = emergency(heard.text);
@@ -83,7 +94,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     why.push('it puts the last answer into another question');
     return question(turn, heard, into);
   }
-  if (open && isChange(heard, topics, open, turn)) {
+  if (open && (isChange(heard, topics, open, turn) || (await fitsOpen(turn, heard, best, open)))) {
     why.push('it changes a number of the last question');
     const changed = await change(turn, open, heard);
     if (changed) return changed;

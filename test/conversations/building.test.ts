@@ -253,3 +253,12 @@ describe('one answer feeds the next question', () => {
     expect(inputsOf(salt).volume).toBe(resultOf(volume, 'water_volume'));
   });
 });
+
+test('“what if” within a question that can take it stays with that question', async () => {
+  await talk.says('both drains clog and the top off keeps running from the RO line: does the display flood');
+  await talk.says('return chamber 25x40 cm, water 20 cm deep, pump 3500 L/h, membrane gives 12 L/h');
+  const told = await talk.says('display 150x60 cm with 4 cm from water to rim');
+  expect(told.calculation).toBe('topoff.clog_flood');
+  const changed = await talk.says('what if the top off is from a 20 L reservoir');
+  expect(changed.calculation).toBe('topoff.clog_flood');
+});
