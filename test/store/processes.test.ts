@@ -56,6 +56,8 @@ test('a process that is killed while it writes leaves whole transactions, and ev
   const { id } = await first.createTank('ada', 'Reef', MONDAY);
   await first.close();
   let reported = 0;
+  // Killed between the values and their answer: the next process goes on with the number after it.
+  const unanswered = new Set<number>();
   for (const lines of [1, 4, 9, 14]) {
     const child = start(path, together, id);
     const until = reported + lines;
@@ -71,10 +73,9 @@ test('a process that is killed while it writes leaves whole transactions, and ev
     expect(count).toBeGreaterThanOrEqual(reported);
     const newest = Number(answers.at(-1)?.given);
     expect([count - 1, count]).toContain(newest);
-    const kept = Math.min(newest, ANSWERS_KEPT);
-    expect(answers.map((answer) => answer.given)).toEqual(
-      Array.from({ length: kept }, (_, i) => newest - kept + i + 1),
-    );
+    const written = Array.from({ length: newest }, (_, i) => i + 1).filter((n) => !unanswered.has(n));
+    expect(answers.map((answer) => answer.given)).toEqual(written.slice(-ANSWERS_KEPT));
+    if (newest < count) unanswered.add(count);
     expect(tanks.filter((tank) => tank.current)).toHaveLength(1);
     await opened.close();
     reported = count;
