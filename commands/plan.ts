@@ -22,6 +22,13 @@ const step: CommandOption = { name: 'step', description: 'which step, such as le
 const date: CommandOption = { name: 'date', description: 'such as today, saturday or 2027-03-14' };
 const item: CommandOption = { name: 'item', description: 'what is on the list', required: true };
 
+type Paid = Parameters<typeof bought>[3];
+
+const pricesOf = (said: ReturnType<typeof purchaseIn>): Paid => ({
+  ...(said?.price === undefined ? {} : { price: said.price }),
+  ...(said?.total === undefined ? {} : { total: said.total }),
+});
+
 const refusal = (turn: Turn, text: string): Reply => makeReply(turn.speaker, 'refusal', text, { private: true });
 
 async function dayIn(turn: Turn, text: string, ahead: boolean): Promise<string | undefined> {
@@ -184,7 +191,11 @@ export const planCommand: Command = {
       private: true,
       run: async (turn, { item: text = '', price, date: day = 'today' }) => {
         const said = purchaseIn(text);
-        const paid = price === undefined ? (said ?? {}) : { price: Number(price.replace(/[^\d.]/g, '') || Number.NaN) };
+        const several = said?.counted ? { quantity: said.quantity } : {};
+        const paid: Paid =
+          price === undefined
+            ? { ...several, ...pricesOf(said) }
+            : { ...several, price: Number(price.replace(/[^\d.]/g, '') || Number.NaN) };
         const on = await dayIn(turn, day, false);
         if (!on || Number.isNaN(paid.price))
           return [

@@ -51,6 +51,8 @@ const MOST_QUANTITY = 10_000;
 export interface Said {
   readonly item: string;
   readonly quantity: number;
+  /** A number was said, "1 heater" or "two heaters", rather than "the heaters". */
+  readonly counted?: boolean;
   /** For one of them. */
   readonly price?: number;
   /** For all of them, however many there are. */
@@ -100,10 +102,15 @@ export function purchaseIn(text: string): Said | undefined {
     .trim();
   if (item === '') return undefined;
   const quantity = counted?.[1] ? Number(counted[1]) : (words[counted?.[2]?.toLowerCase() ?? ''] ?? 1);
-  if (!isPriced) return { item, quantity };
+  const said = {
+    item,
+    quantity,
+    counted: counted?.[1] !== undefined || /^(?:one|two|three|four|five|six|eight|ten)$/i.test(counted?.[2] ?? ''),
+  };
+  if (!isPriced) return said;
   const amount = numberIn(priced[3]!);
   const forAll = priced[2]?.toLowerCase() === 'for' && priced[4] === undefined;
-  return { item, quantity, ...(forAll ? { total: amount } : { price: amount }) };
+  return { ...said, ...(forAll ? { total: amount } : { price: amount }) };
 }
 
 const shownItem = ({ item, quantity, price }: { item: string; quantity: number; price?: number | undefined }): string =>
@@ -165,13 +172,17 @@ export async function bought(
   turn: Turn,
   text: string,
   day: string,
-  paid: Pick<Said, 'price' | 'total'>,
+  paid: Pick<Said, 'price' | 'total'> & { readonly quantity?: number },
 ): Promise<Reply> {
   const found = await entryNamed(turn, text);
   if ('problem' in found) return found.problem;
   const { tank, entry } = found;
-  const price = paid.price ?? (paid.total === undefined ? undefined : paid.total / entry.value.quantity);
-  const value = { ...entry.value, bought: day, ...(price === undefined ? {} : { price }) };
+  // "Bought one heater" of two: the other stays to be bought.
+  const some = paid.quantity !== undefined && paid.quantity > 0 && paid.quantity < entry.value.quantity;
+  const quantity = some ? paid.quantity! : entry.value.quantity;
+  const price = paid.price ?? (paid.total === undefined ? undefined : paid.total / quantity);
+  const value = { ...entry.value, quantity, bought: day, ...(price === undefined ? {} : { price }) };
+  if (some) await list.add(turn, tank, [{ ...entry.value, quantity: entry.value.quantity - quantity }]);
   await list.change(turn, tank, entry.id, value);
   return shopping(turn, tank, `Bought: ${shownItem(value)}.`);
 }

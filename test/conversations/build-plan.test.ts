@@ -88,7 +88,33 @@ describe('the build as dated steps', () => {
   });
 });
 
+describe('what people say of it', () => {
+  test.each(['whats next', 'show the plan', 'show my build', 'whats todo this week'])('%s', async (text) => {
+    await talk.says('start my build today');
+    expect(await headline(text)).toMatch(/^Now: measure the way in/);
+  });
+  test('not done is open again, and never ticked off', async () => {
+    await talk.says('start my build today');
+    await talk.says('leak test done');
+    expect(await headline('i did not do the leak test yet')).toMatch(/^Open again: leak test/);
+    expect(await headline('i didnt glue the rock actually')).toMatch(/^Open again: glue the rock/);
+    expect(await body('show my schedule')).not.toContain('Done');
+  });
+  test('later by so many days: a step, or the whole build', async () => {
+    await talk.says('start my build today');
+    expect(await headline('push the leak test a week')).toMatch(/^Moved to Tue 16 Mar: leak test/);
+    expect(await headline('delay the build by 3 days')).toMatch(/^Moved the start of .* to Fri 5 Mar/);
+  });
+});
+
 describe('the shopping list', () => {
+  test('one bought of two leaves one to buy', async () => {
+    await talk.says('add 2 heaters at 45 to my shopping list');
+    expect(await headline('bought 1 heater for 40')).toBe('Bought: heaters, 40.00.');
+    expect(await headline('ive spent how much')).toBe('Spent 40.00, still to buy 45.00, together 85.00.');
+    expect(await headline('bought the other heater for 42')).not.toMatch(/42 W/);
+  });
+
   test('added, bought for another price, totalled by part, taken off', async () => {
     expect(await headline('add 2 heaters at 45 to my shopping list')).toBe(
       'Added to heat and cooling: 2 × heaters, 45.00 each.',
