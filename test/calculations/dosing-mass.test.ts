@@ -199,3 +199,20 @@ describe('refuses', () => {
     expect(outcomeOf(dosingMass, said).kind).toBe('answer');
   });
 });
+
+describe('a rise and a reading wanted', () => {
+  const soda = { system_volume: [200, 'L'], chemical: 'sodium_bicarbonate' } as const;
+  const refused = (more: Said) => told(outcomeOf(dosingMass, { ...soda, ...more })).join();
+  test('leave open which is the reading now, or must agree with it', () => {
+    expect(refused({ rise_wanted: [4, 'dKH'], alkalinity_target: [5, 'dKH'] })).toMatch(/from which reading to which/);
+    const three: Said = { alkalinity_now: [7, 'dKH'], alkalinity_target: [8, 'dKH'] };
+    expect(refused({ ...three, rise_wanted: [3, 'dKH'] })).toMatch(/not the difference/);
+    expect(refused({ ...three, rise_wanted: [1, 'dKH'] })).toBe('');
+  });
+  test('a mass that was dosed beyond what animals stand is stopped, a small one is not', () => {
+    const levels = (grams: number) =>
+      worked(dosingMass, { ...soda, mass_dosed: [grams, 'g'] }).outcome.cautions.map(({ level }) => level);
+    expect(levels(500)).toContain('stop');
+    expect(levels(6)).not.toContain('stop');
+  });
+});

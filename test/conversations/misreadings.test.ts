@@ -21,6 +21,11 @@ interface Case {
 
 const cases: readonly Case[] = [
   {
+    says: ['baking soda to raise from 4 to 5 dKH in 200 L'],
+    calculation: 'dosing.mass',
+    text: /5\.99 g of sodium bicarbonate/,
+  },
+  {
     says: ['how thick glass for a 6ft long 30 inch tall tank eurobraced'],
     calculation: 'glass.check',
     inputs: { length: 72 * INCH, height: 30 * INCH, top_edge: 'top_supported' },

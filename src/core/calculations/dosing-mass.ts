@@ -116,7 +116,20 @@ export const dosingMass = calculation({
     level_now: quantity('dissolved', {
       symbol: 'C_1',
       name: 'calcium or magnesium now',
-      words: ['from', 'now', 'currently', 'calcium is', 'magnesium is', 'calcium', 'magnesium', 'reads', 'is at'],
+      words: [
+        'raise from',
+        'calcium from',
+        'magnesium from',
+        'from',
+        'now',
+        'currently',
+        'calcium is',
+        'magnesium is',
+        'calcium',
+        'magnesium',
+        'reads',
+        'is at',
+      ],
       range: [0, 2500, 'mg/L'],
       usual: [250, 1500, 'mg/L'],
       needed: false,
@@ -218,6 +231,28 @@ export const dosingMass = calculation({
       because:
         'The level wanted is not above the present one: a dose can only raise it; a water change brings it down.',
       about: 'alkalinity_target',
+    },
+    {
+      refuse: {
+        any: [
+          all(
+            { given: 'rise_wanted' },
+            { given: 'alkalinity_target' },
+            { not: { given: 'alkalinity_now' } },
+            'A_2 < 100',
+          ),
+          all({ given: 'rise_dissolved' }, { given: 'level_target' }, { not: { given: 'level_now' } }, 'C_2 < 100'),
+        ],
+      },
+      because:
+        'I read a rise and a level wanted, and that leaves open which is the reading now: say from which reading to which, or the rise alone.',
+      about: 'rise_wanted',
+    },
+    {
+      refuse: { any: ['abs(dA - (A_2 - A_1)) > 0.02', 'abs(dC - (C_2 - C_1)) > 0.001'] },
+      because:
+        'The rise is not the difference of the reading now and the one wanted: say from which reading to which, or the rise alone.',
+      about: 'rise_wanted',
     },
     {
       // 5 dKH in eq/m³, 14 dKH as well.
@@ -325,6 +360,11 @@ export const dosingMass = calculation({
       'caution',
       'Never put alkalinity and calcium in at the same place within minutes: a white cloud is both of them lost.',
       { not: raisesMagnesium },
+    ),
+    caution(
+      'stop',
+      'That is far more than animals stand at once: if it is in the tank already, add no more, test, change water with matched water and ask a person who keeps such animals; if it is not, do not put it in.',
+      { any: ['dA_d > 1.78327', all('dC_d > 0.1000001', raisesCalcium), all('dC_d > 0.3000001', raisesMagnesium)] },
     ),
     caution('caution', 'That is more than common practice lets a day bring: split it over days.', {
       any: ['dA_d > v_A*day*1.000001', 'dC_d > v_C*day*1.000001'],
