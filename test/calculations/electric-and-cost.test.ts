@@ -77,6 +77,15 @@ describe('a circuit', () => {
     expect(warns(electricCircuit, circuit(1300), /Split the load/)).toBe(false);
     expect(warns(electricCircuit, circuit(1300), /residual-current/)).toBe(true);
   });
+  test('at 240 V the rule of North America holds unless somebody says it is elsewhere', () => {
+    const limit = (more: Said = {}, volts = 240) =>
+      worked(electricCircuit, circuit(3000, volts, 20, more)).value('continuous_limit', 'A');
+    expect(limit({ place: 'north_america' })).toBe(16);
+    expect(limit({ place: 'elsewhere' })).toBe(20);
+    expect(limit()).toBe(16);
+    expect(limit({}, 208)).toBe(16);
+    expect(limit({}, 230)).toBe(20);
+  });
   test('asks for the voltage: it is never guessed', () => {
     expect(told(outcomeOf(electricCircuit, { load: [1300, 'W'], breaker: [15, 'A'] }))).toEqual(['voltage']);
     expect(told(outcomeOf(electricCircuit, circuit(1300, 12))).join()).toMatch(/100 to 240 V/);

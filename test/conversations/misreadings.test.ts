@@ -21,6 +21,12 @@ interface Case {
 
 const cases: readonly Case[] = [
   {
+    says: ['how much does it weigh full: 473 L, tank 115 kg, 60 kg rock'],
+    calculation: 'weight.system',
+    inputs: { tank_mass: 115, rock_mass: 60 },
+    text: /659 kg/,
+  },
+  {
     says: ['baking soda to raise from 4 to 5 dKH in 200 L'],
     calculation: 'dosing.mass',
     text: /5\.99 g of sodium bicarbonate/,

@@ -1,4 +1,4 @@
-import { caution, flag, quantity, result, step } from '../calculation.js';
+import { caution, choice, flag, quantity, result, step } from '../calculation.js';
 import { dripLoops, licensedWiring, noStripsInChain, residualCurrent } from '../cautions/mains.js';
 import { calculation } from '../define.js';
 import { draws, powerFactor, voltage } from '../inputs/mains.js';
@@ -51,6 +51,22 @@ export const electricCircuit = calculation({
       example: '15 A',
       profile: 'power.breaker',
     }),
+    place: choice({
+      name: 'where it is',
+      words: ['where'],
+      needed: false,
+      ask: 'In North America, or elsewhere?',
+      options: {
+        north_america: {
+          label: 'North America',
+          words: ['us', 'usa', 'america', 'american', 'canada', 'canadian', 'states', 'nec'],
+        },
+        elsewhere: {
+          label: 'elsewhere',
+          words: ['uk', 'england', 'scotland', 'ireland', 'europe', 'germany', 'france', 'australia', 'new zealand'],
+        },
+      },
+    }),
     power_factor: powerFactor(1, 'watts taken as they stand; pumps and drivers may have 0.5 to 0.7'),
     continuous_fraction: quantity('fraction', {
       symbol: 'f_c',
@@ -59,10 +75,24 @@ export const electricCircuit = calculation({
       range: [0.3, 1, 'fraction'],
       default: [
         {
+          value: 1,
+          unit: 'fraction',
+          why: 'no such rule where you are; local rules may differ',
+          when: { is: ['place', 'elsewhere'] },
+        },
+        {
           value: 0.8,
           unit: 'fraction',
           why: 'NEC 210.19(A) and 210.20(A): loads of three hours and more',
-          when: 'U < 150',
+          when: { any: [{ is: ['place', 'north_america'] }, 'U < 150'] },
+        },
+        {
+          value: 0.8,
+          unit: 'fraction',
+          low: 0.8,
+          high: 1,
+          why: 'the rule of North America, since that voltage is found there too; elsewhere the whole rating: say where you are',
+          when: { any: ['U < 215', 'U > 235'] },
         },
         { value: 1, unit: 'fraction', why: 'no such rule outside North America; local rules may differ' },
       ],

@@ -13,6 +13,8 @@ const MUCH = 'r_M > 0.5';
 const TOO_MUCH = 'r_M > 1';
 /** A joist is seldom cut off at its end, and its end is seldom looked at: a question for an engineer, not a refusal. */
 const END_TOO_MUCH = 'r_R > 1';
+/** Where a suspended floor is a question for an engineer whatever the ratios say (common practice, no source). */
+const HEAVY = 'M > 500';
 
 export const floorJoist = calculation({
   id: 'floor.joist',
@@ -191,6 +193,10 @@ export const floorJoist = calculation({
       when: MUCH,
     },
     {
+      text: 'Ask a structural engineer: at {total_mass} no rule of thumb decides, though it bends each joist with only {moment_ratio} of what the code plans for a full room and loads its end with {end_ratio}.',
+      when: HEAVY,
+    },
+    {
       text: 'Within this check: it bends each joist with {moment_ratio} of what the code plans for a full room, and loads its end with {end_ratio}.',
     },
   ],
@@ -204,12 +210,9 @@ export const floorJoist = calculation({
     ),
     caution(
       'note',
-      'Across the joists and against the wall that carries them is the best place: in mid-span it would be {moment_ratio_mid_span}.',
-      'r_mid > 1.2*r_M',
+      'Against the wall that carries the joists they bend least: in mid-span it would be {moment_ratio_mid_span}.',
+      { all: ['r_mid > 1.2*r_M', { not: END_TOO_MUCH }, { not: along }] },
     ),
-    caution('caution', 'Over 500 kg on a suspended floor is a question for an engineer whatever the ratio says.', {
-      all: ['M > 500', { not: { any: [MUCH, END_TOO_MUCH] } }],
-    }),
     caution(
       'caution',
       'Along the joists one or two of them carry it all: measure which, and think of turning the tank.',

@@ -115,7 +115,7 @@ export const weightSystem = calculation({
     tank_mass: quantity('mass', {
       symbol: 'm_t',
       name: 'empty tank',
-      words: ['empty tank', 'tank weighs', 'glass weighs', 'tank itself'],
+      words: ['empty tank', 'tank weighs', 'glass weighs', 'tank itself', 'tank', 'aquarium'],
       range: [0, 10_000, 'kg'],
       usual: [10, 1000, 'kg'],
       default: [
