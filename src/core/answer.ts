@@ -237,6 +237,7 @@ export function fillIn(text: string, outcome: Answered, preferences: Preferences
       const { result, value, low, high } = worked;
       if (result.kind !== 'quantity' || typeof value !== 'number') return resultIn(worked, preferences).shown;
       const format = formatOf(result);
+      if (how === ':low') return show(low ?? value, format, preferences);
       if (how === ':range') return shownWithSpread(value, low, high, format, preferences);
       return how === ':both' ? showBoth(value, format, preferences) : show(value, format, preferences);
     }

@@ -163,3 +163,26 @@ test('asks for the rate and the sizes, refuses what cannot be', () => {
   const swapped: Said = { ...rest, return_area: [1, 'm2'], running_level: [20, 'cm'], display_area: [0.1, 'm2'] };
   expect(told(outcomeOf(topoffClogFlood, swapped)).join()).toMatch(/swapped/);
 });
+
+describe('a display too small for the return chamber, on a live line', () => {
+  const small: Said = { ...base, usable_volume: [20, 'L'], display_free_volume: [10, 'L'], topoff_rate: [12, 'L/h'] };
+  test('the clog floods, and the line goes on: both are stopped', () => {
+    expect(warns(topoffClogFlood, small, /The clog alone floods/)).toBe(true);
+    expect(warns(topoffClogFlood, small, /the top-off goes on after that/)).toBe(true);
+    expect(warns(topoffClogFlood, { ...small, reservoir_volume: [5, 'L'] }, /the top-off goes on after that/)).toBe(
+      false,
+    );
+  });
+});
+
+test('what has not spilled yet is no water on the floor', () => {
+  const slow: Said = { ...base, usable_volume: [13, 'L'], display_free_volume: [28, 'L'], topoff_rate: [0.5, 'L/h'] };
+  expect(warns(topoffClogFlood, slow, /Salt water on the floor/)).toBe(false);
+  expect(warns(topoffClogFlood, slow, /Nothing spills within/)).toBe(true);
+});
+
+test('a run-time limit that starts again is warned of, a reservoir is not called a line', () => {
+  const limit: Said = { ...base, usable_volume: [12, 'L'], display_free_volume: [20, 'L'], run_time_limit: [5, 'min'] };
+  expect(warns(topoffClogFlood, limit, /starts again by itself/)).toBe(true);
+  expect(warns(topoffClogFlood, limit, /nobody tops the reservoir up/)).toBe(false);
+});

@@ -12,6 +12,8 @@ const endless: Condition = { not: limited };
 /** Top-off or not, the display cannot take the return chamber. */
 const tooSmall = 'V_s < 0';
 const topoffFloods: Condition = { all: ['V_s >= 0 and j > 0', { any: [endless, 'N > V_s'] }] };
+/** Diluted below what reef animals stand for long (common practice, no source). */
+const FRESH = 'V_o > 0 and S_T < 0.028';
 const floods: Condition = { any: [tooSmall, topoffFloods] };
 const bounded: Condition = { all: [limited, 'V_s >= 0 and N <= V_s'] };
 
@@ -199,7 +201,7 @@ export const topoffClogFlood = calculation({
       when: 'j <= 0',
     },
     {
-      text: 'It does not flood by this check: the top-off can add {R_x} at most, and the display has room for {room_left} once it holds the return chamber.',
+      text: 'It does not flood by this check: the top-off can add {R_x} at most, and the display has room for {room_left:range} once it holds the return chamber.',
       when: bounded,
     },
     {
@@ -213,8 +215,13 @@ export const topoffClogFlood = calculation({
   cautions: [
     caution(
       'stop',
+      'Salt water on the floor, near mains, with nobody there: {spilled} by the time somebody looks after {time}, and the tank at {salinity_then}, which most reef animals do not survive. A display that holds the return chamber is no protection while the top-off can go on.',
+      { all: [topoffFloods, FRESH] },
+    ),
+    caution(
+      'stop',
       'Salt water on the floor, near mains, with nobody there: {spilled} by the time somebody looks after {time}. A display that holds the return chamber is no protection while the top-off can go on.',
-      topoffFloods,
+      { all: [topoffFloods, 'V_o > 0', { not: FRESH }] },
     ),
     caution(
       'stop',
@@ -222,19 +229,32 @@ export const topoffClogFlood = calculation({
       tooSmall,
     ),
     caution(
+      'stop',
+      'And the top-off goes on after that: {spilled} over the rim by the time somebody looks after {time}, near mains. Bound it too: a finite reservoir in place of the live line, a run-time limit, a second high float in the display, a leak sensor on the supply.',
+      { all: [tooSmall, endless, 'j > 0'] },
+    ),
+    caution('caution', 'Nothing spills within {time}, but it does after {time_to_flood} if nobody comes.', {
+      all: [topoffFloods, 'V_o <= 0'],
+    }),
+    caution(
       'caution',
-      'The surest cure is a finite reservoir: with less than {room_left} in it, in place of a live water line, the top-off cannot flood the display however long it runs.',
+      'The surest cure is a finite reservoir: with less than {room_left:low} in it, in place of a live water line, the top-off cannot flood the display however long it runs.',
       { all: [topoffFloods, 'V_s > 0'] },
     ),
     caution(
       'caution',
-      'Then stack up: shut the top-off after {longest_run_time} of running, let a second high float in display and sump cut it, put a leak sensor on the supply and a valve that is shut without power, and stop the return pump at low level.',
+      'Then stack up: shut the top-off after {longest_run_time:low} of running, let a second high float in display and sump cut it, put a leak sensor on the supply and a valve that is shut without power, and stop the return pump at low level, with any heater in that chamber: dry, both burn out.',
       { all: [topoffFloods, 'V_s > 0'] },
     ),
     caution(
       'caution',
       'That holds while nobody tops the reservoir up and no water line feeds it. Keep a second high float in display and sump, and a low-level stop on the return pump all the same.',
-      bounded,
+      { all: [bounded, { given: 'reservoir_volume' }] },
+    ),
+    caution(
+      'caution',
+      'That holds while the run-time limit works and stays shut: one that starts again by itself adds as much once more, and the line behind it never ends. Keep a second high float, and a leak sensor on the supply.',
+      { all: [bounded, { not: { given: 'reservoir_volume' } }] },
     ),
     caution(
       'caution',
@@ -242,7 +262,10 @@ export const topoffClogFlood = calculation({
       { not: topoffFloods },
     ),
     testTheCutOff,
-    { ...topoffIsPlumbing, when: { all: [endless, topoffFloods] } },
+    {
+      ...topoffIsPlumbing,
+      when: { all: [{ not: { given: 'reservoir_volume' } }, { any: [topoffFloods, tooSmall, bounded] }] },
+    },
     { ...tooFastForMembrane, when: { all: ['q > q_fast', endless] } },
   ],
   sources: [
