@@ -38,7 +38,9 @@ const COUNT_BEFORE = /\s*(?:x|\*|of)\s*(?=\d)/y;
 const COUNT_AFTER = /\s*(?:x|\*)\s*(\d{1,2})(?![\d.a-z])/y;
 const COLDER =
   /^\s*(?:colder|cooler|warmer|hotter|lower|higher|difference|swing|drop|rise|above|below|over|under|less|more)(?![a-z])/;
-const JOINT = /\s*(?:,|and)?\s*/y;
+const JOINT = /\s*(?:and)?\s*/y;
+/** So many small parts would be another big one: 12 in are never said behind feet. */
+const PARTS_OF = { in: 12, oz: 16 } as const;
 const SIGN = /^[-+]$/;
 const SPREAD_OF_ABOUT = 0.1;
 
@@ -143,10 +145,10 @@ function compoundAt(text: string, number: NumberFound, value: number): Omit<Part
   const pair = ids.includes('ft') ? (['ft', 'in'] as const) : ids.includes('lb') ? (['lb', 'oz'] as const) : undefined;
   if (!pair) return undefined;
   const second = numberAt(text, skip(JOINT, text, unit.end) ?? unit.end);
-  if (!second || second.word) return undefined;
+  if (!second || second.word || second.value >= PARTS_OF[pair[1]]) return undefined;
   const secondUnit = unitAfter(text, second);
   const same = secondUnit?.units.some(({ id }) => id === pair[1]);
-  const bare = !secondUnit && pair[0] === 'ft' && text[unit.end - 1] === "'" && second.value < 12;
+  const bare = !secondUnit && pair[0] === 'ft' && text[unit.end - 1] === "'";
   if (!same && !bare) return undefined;
   const [big, small] = [unitNamed(pair[0]), unitNamed(pair[1])];
   return {

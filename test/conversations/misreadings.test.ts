@@ -21,6 +21,18 @@ interface Case {
 
 const cases: readonly Case[] = [
   {
+    says: ['pump max head 12 ft and 2000 gph, 50 in static head'],
+    calculation: 'pump.operating_point',
+    kind: 'question',
+    text: /maximum head of the pump 12 ft; .*display 50 in/,
+  },
+  {
+    says: ['pump max head 12 ft, 8 in static head'],
+    calculation: 'pump.operating_point',
+    kind: 'question',
+    text: /maximum head of the pump 12 ft; .*display 8 in/,
+  },
+  {
     says: ['how thick glass for a 6ft long 30 inch tall tank eurobraced'],
     calculation: 'glass.check',
     inputs: { length: 72 * INCH, height: 30 * INCH, top_edge: 'top_supported' },
