@@ -21,6 +21,17 @@ interface Case {
 
 const cases: readonly Case[] = [
   {
+    says: ['75 gpd membrane at 45 psi, rated 60 psi, 15 C: how long to make 100 L'],
+    calculation: 'ro.time',
+    text: /rating is for 60 psi; .* runs 45 psi/,
+  },
+  {
+    says: ['75 gpd at 40 psi rated 50 psi'],
+    calculation: 'topoff.ro_rate',
+    kind: 'question',
+    text: /rating is for 50 psi; .* runs 40 psi/,
+  },
+  {
     says: ['pump max head 12 ft and 2000 gph, 50 in static head'],
     calculation: 'pump.operating_point',
     kind: 'question',
