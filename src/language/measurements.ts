@@ -1,6 +1,6 @@
 import { type UnitRow, unitNamed } from '../core/quantity/units.js';
 import { type NumberFound, numberAt } from './number-words.js';
-import { unitAt } from './unit-words.js';
+import { type UnitFound, unitAt } from './unit-words.js';
 
 /** A number seen in a text, with the units it may carry. Without units it is a bare number. */
 export interface Mention {
@@ -114,7 +114,7 @@ function partAt(text: string, start: number): Part | undefined {
   const value = signed && text[start] === '-' ? -number.value : number.value;
   const compound = compoundAt(text, number, value);
   if (compound) return { ...compound, start };
-  const unit = unitAfter(text, number);
+  const unit = unitAfter(text, number) ?? risesInTime(text, number);
   const other = number.other === undefined ? {} : { other: number.other };
   if (!unit) return { value, units: [], start, end: number.end, ...other, ...(number.word ? { word: true } : {}) };
   return {
@@ -131,6 +131,18 @@ function unitAfter(text: string, number: NumberFound) {
   const hyphen = text[number.end] === '-' && /[a-z]/.test(text[number.end + 1] ?? '') ? number.end + 1 : undefined;
   const spaced = hyphen ?? skip(SPACE, text, number.end) ?? number.end;
   return unitAt(text, spaced);
+}
+
+const RISES =
+  /\b(?:nitrate|no3|phosphate|po4)\b.*\b(?:ris(?:es|ing)|climb(?:s|ing)|goes up|creeps up|rise of)(?: by)?(?: about)? $/;
+const IN_TIME = /\s*(?:\/|an?\s|per\s|each\s|every\s)\s*(day|week)(?![a-z])/y;
+
+/** "Nitrate …, rises 2 a week": a rate of the reading that is spoken of. */
+function risesInTime(text: string, { end, word }: NumberFound): UnitFound | undefined {
+  IN_TIME.lastIndex = end;
+  const time = word ? undefined : IN_TIME.exec(text)?.[1];
+  if (!time || !RISES.test(text.slice(0, end).replace(/[\d.]+$/, ''))) return undefined;
+  return { units: [unitNamed(`mg/L/${time}`)], end: IN_TIME.lastIndex };
 }
 
 /** `5'6"`, `6 ft 2 in`, `5' 10 1/2"`, `1m80`, `12 lb 4 oz`: two parts that make one measurement. */

@@ -21,6 +21,27 @@ interface Case {
 
 const cases: readonly Case[] = [
   {
+    says: ['how many 10% water changes to get nitrate from 40 to 10, rises 2 in between'],
+    calculation: 'water_change.to_target',
+    inputs: { rise_between: 0.002 },
+    text: /^Never/,
+  },
+  {
+    says: ['how many 10% water changes to get nitrate from 40 to 10, nitrate rises 5 in between each'],
+    calculation: 'water_change.to_target',
+    inputs: { rise_between: 0.005 },
+  },
+  {
+    says: ['how many 10% water changes every 2 weeks to get nitrate from 40 to 10, rises 2 a week'],
+    calculation: 'water_change.to_target',
+    text: /^Never.*settle at 36 mg\/L/,
+  },
+  {
+    says: ['nitrate is 40, weekly 10% water changes, rises 2 a week'],
+    calculation: 'water_change.series',
+    text: /rise in a given time 2 mg\/L a week/,
+  },
+  {
     says: ['75 gpd membrane at 45 psi, rated 60 psi, 15 C: how long to make 100 L'],
     calculation: 'ro.time',
     text: /rating is for 60 psi; .* runs 45 psi/,
@@ -278,6 +299,12 @@ describe('what a tank keeps', () => {
     await talk.close();
     return body ?? '';
   };
+
+  test('the water of a refugium is the refugium’s', async () => {
+    const kept = await page('my tank is 72x24x24 in', 'my refugium is 40 L');
+    expect(kept).toContain('water in the refugium 40 L');
+    expect(kept).not.toContain('empties');
+  });
 
   test('a bare pair is no size, and overwrites none', async () => {
     expect(await page('my tank is 72x24x24 in', 'i got 2x300')).toContain(
