@@ -300,6 +300,28 @@ describe('what a tank keeps', () => {
     return body ?? '';
   };
 
+  test.each([
+    ['my return chamber is 25x40 cm', 'return chamber 25 cm'],
+    ['sump is 80x40x40, return chamber is 20x40 cm with 20 cm of water', 'running level of the return chamber 20 cm'],
+    ['tank 120x60x60, return chamber 20x30', 'inside width of the return chamber, front to back 30 cm'],
+    ['the stand under the tank is 130x70 cm', 'length of the footprint on the floor 130 cm'],
+    ['the room my tank is in is 300x400 cm', ''],
+    ['tank 120x60x60 cm, refugium 40x30x30 cm', ''],
+  ])('sizes of another thing are not the tank’s: %s', async (said, kept) => {
+    const shown = await page('my tank is 120x60x60 cm', said);
+    expect(shown).toContain('tank length 120 cm; tank width, front to back 60 cm; tank height 60 cm');
+    expect(shown).toContain(kept);
+    expect(shown).not.toMatch(/water height in the tank \d|sump length (?!80)\d/);
+  });
+
+  test('sizes that a page has no place for are said to be not kept', async () => {
+    const talk = await startTalk();
+    await talk.says('my tank is 120x60x60 cm');
+    const reply = await talk.says('the room my tank is in is 300x400 cm');
+    expect(reply.text).toMatch(/Not kept: 300x400 cm/);
+    await talk.close();
+  });
+
   test('the water of a refugium is the refugium’s', async () => {
     const kept = await page('my tank is 72x24x24 in', 'my refugium is 40 L');
     expect(kept).toContain('water in the refugium 40 L');
