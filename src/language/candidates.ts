@@ -52,6 +52,13 @@ export function candidatesFor(
     const [first] = readings;
     if (!first) return [];
     const bare = first.guessed && mention.units.length === 0;
+    // "Kept at 0.3": what no tank's water has is its salinity only where a word says so.
+    if (
+      id !== asked &&
+      isOddSalinity(input, bare, first) &&
+      !SAYS_SALT.test(text.slice(Math.max(0, mention.start - REACH), mention.end + 12))
+    )
+      return [];
     if (input.quantity === 'volume' && vessel && near < NEAR) return [];
     const score =
       (bare ? 0.4 : 2) +
@@ -77,6 +84,10 @@ export function candidatesFor(
     return [{ id, mention, readings, score, near, bare, reason }];
   });
 }
+
+const SAYS_SALT = /salin|\b(?:ppt|psu|salt|salty|brackish)\b/;
+const isOddSalinity = ({ quantity }: QuantityInput, bare: boolean, { plausible }: Reading): boolean =>
+  bare && quantity === 'salinity' && !plausible;
 
 /** What it costs a bare number that an input cannot be it: 79 are no heaters. */
 const BEYOND = 1.5;

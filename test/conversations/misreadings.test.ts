@@ -21,6 +21,37 @@ interface Case {
 
 const cases: readonly Case[] = [
   {
+    says: ['my tank is 120x60x60 cm', 'cost of 40 W pump 24 h and 300 W heater 12 h a day at 0.30'],
+    calculation: 'cost.running',
+    text: /costs 41.64 a month[\s\S]*price of electricity 0.3 per kWh[\s\S]*40 W, 24 h; 300 W, 12 h/,
+  },
+  { says: ['my tank is 120x60x60 cm', 'alk 8 in ppm'], calculation: 'alkalinity.units', text: /143 ppm|143 mg/ },
+  {
+    says: ['400 L at 35 ppt, 25 C, 40 L evaporated and replaced with 40 L of salt water at 35'],
+    calculation: 'topoff.drift',
+    inputs: { evaporated: 0.04, added: 0.04, added_salinity: 0.035 },
+    text: /38\.4 ppt/,
+  },
+  {
+    says: ['lost 20 L by evaporation from 400 L at 35 ppt, salinity now?'],
+    calculation: 'topoff.drift',
+    inputs: { evaporated: 0.02 },
+  },
+  {
+    says: ['ammonia 2.0 to 0 in 1 day, what rate'],
+    calculation: 'cycle.oxidation_rate',
+    inputs: { first_reading: 0.002, second_reading: 0, elapsed: 86_400 },
+  },
+  {
+    says: ['dosed 2 ppm, 0 after 1 day; rate'],
+    calculation: 'cycle.oxidation_rate',
+    inputs: { first_reading: 0.002, second_reading: 0, elapsed: 86_400 },
+  },
+  {
+    says: ['how much ammonia do I get from feeding 10 g a day with 45% protein in 400 L'],
+    calculation: 'stocking.tan_from_feed',
+  },
+  {
     says: ['how many 10% water changes to get nitrate from 40 to 10, rises 2 in between'],
     calculation: 'water_change.to_target',
     inputs: { rise_between: 0.002 },
@@ -299,6 +330,11 @@ describe('what a tank keeps', () => {
     await talk.close();
     return body ?? '';
   };
+
+  test('a bare 0.3 is no salinity unless a word says so', async () => {
+    expect(await page('my tank is 120x60x60 cm', 'it runs at 0.3')).not.toContain('salinity 0.3');
+    expect(await page('my tank is 120x60x60 cm', 'my salinity is 15')).toContain('salinity 15');
+  });
 
   test.each([
     ['my return chamber is 25x40 cm', 'return chamber 25 cm'],
