@@ -25,7 +25,7 @@ export const CARRIES =
   /^(?:and |now |ok,? |so |then |please )*(?:use|with|take|put|plug) (?:that|this|it|the same)\b.*?\b(?:for|in|into|to|on|against)\b(.*)/;
 /** It asks something. */
 export const ASKS =
-  /\?|\b(?:how|what|whats|what's|which|when|why|where|should|calculate|work out|enough|do i|can i|will (?:it|my|the|this))\b|^(?:is|are|does|do|can|could|will|would|find|figure)\b/;
+  /\?|\b(?:how|what|whats|what's|which|when|why|where|should|calculate|work out|enough|do i|can i|will (?:it|my|the|this))\b|^(?:is|are|does|do|can|could|will|would|find|figure|(?:the )?(?:running |monthly |yearly )?costs? of)\b/;
 /** It tells something. */
 export const STATES =
   /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank)/;

@@ -79,6 +79,7 @@ export async function keep(
   values: Given,
   preferences: Preferences,
   guessed: readonly string[],
+  notKept: readonly string[] = [],
 ): Promise<Reply> {
   const { tank, created } = await tankFor(turn, name);
   const problems = problemsOf(values, tank);
@@ -112,6 +113,7 @@ export async function keep(
     ...guessLine(guessed, good, preferences),
     ...Object.keys(good).flatMap((key) => profileFields.get(key as never)?.input.onKeeping ?? []),
     ...problems.map(({ text }) => `Not kept: ${text}`),
+    ...notKept,
     ...changes(tank.values, after, preferences),
     nextStep(after),
   ];

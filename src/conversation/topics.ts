@@ -128,7 +128,13 @@ export async function state(turn: Turn, heard: Heard, why: string[], topic?: Top
     turn,
     await understand(heard, profileInputs, hintsFor(turn, heard.said), undefined, true),
   );
-  if (!saysAnything(understood) && understood.assignment.mismatches.length === 0) return undefined;
+  const { others } = understood.assignment;
+  const nothing = !saysAnything(understood) && understood.assignment.mismatches.length === 0;
+  if (nothing && (topic || others.length === 0)) return undefined;
+  const notKept = others.map(
+    ({ thing, said }) => `Not kept: ${said}, for a tank’s page has no place for the size of a ${thing}.`,
+  );
+  if (nothing) return [makeReply(turn.speaker, 'refusal', notKept[0]!, { body: 'Nothing was changed.' })];
   if (topic) {
     const asQuestion = await understand(heard, topic.calculation.inputs, hintsFor(turn, heard.said));
     const fewerLeft = asQuestion.assignment.unused.length < understood.assignment.unused.length;
@@ -148,7 +154,7 @@ export async function state(turn: Turn, heard: Heard, why: string[], topic?: Top
     const choices = readingChoices(doubt.readings);
     const kept =
       Object.keys(understood.given).length > 0
-        ? [await keep(turn, name, understood.given, preferences, understood.guessed)]
+        ? [await keep(turn, name, understood.given, preferences, understood.guessed, notKept)]
         : [];
     const sizes = understood.doubts.map(({ mention }) => mention.value).join(' x ');
     return [
@@ -161,7 +167,7 @@ export async function state(turn: Turn, heard: Heard, why: string[], topic?: Top
       ),
     ];
   }
-  return [await keep(turn, name, understood.given, preferences, understood.guessed)];
+  return [await keep(turn, name, understood.given, preferences, understood.guessed, notKept)];
 }
 
 const POINTS_BACK = /\b(?:that|it|this|those)\b/;

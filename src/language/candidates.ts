@@ -34,7 +34,8 @@ export function candidatesFor(
   mentions: readonly Mention[],
   least = 0,
 ): Candidate[] {
-  const thing = thingOf(mention, text);
+  const level = LEVELS.find((id) => id in inputs);
+  const thing = thingOf(mention, text, level !== undefined);
   const vessel = isVessel(mention, text);
   const counts = countsThings(mention, text);
   return Object.entries(inputs).flatMap(([id, input]): Candidate[] => {
@@ -51,6 +52,13 @@ export function candidatesFor(
     const [first] = readings;
     if (!first) return [];
     const bare = first.guessed && mention.units.length === 0;
+    // "Kept at 0.3": what no tank's water has is its salinity only where a word says so.
+    if (
+      id !== asked &&
+      isOddSalinity(input, bare, first) &&
+      !SAYS_SALT.test(text.slice(Math.max(0, mention.start - REACH), mention.end + 12))
+    )
+      return [];
     if (input.quantity === 'volume' && vessel && near < NEAR) return [];
     const score =
       (bare ? 0.4 : 2) +
@@ -59,6 +67,8 @@ export function candidatesFor(
       (bare && first.plausible ? 0.5 * narrowness(input) : 0) +
       (id === asked ? 2 : 0) +
       ofSump(id, thing, twin) +
+      (thing === 'chamber' && id === level ? 1 : 0) -
+      (thing === 'chamber' && OF_WATER.test(id) ? 1 : 0) +
       (id.startsWith('display.') ? OF_THE_TANK : 0) +
       (bare && id !== asked && !inRange(input, first.si) ? -BEYOND : 0) +
       (isWanted(input) ? 0.15 : bare && near < NEAR ? -0.6 : 0) -
@@ -74,6 +84,10 @@ export function candidatesFor(
     return [{ id, mention, readings, score, near, bare, reason }];
   });
 }
+
+const SAYS_SALT = /salin|\b(?:ppt|psu|salt|salty|brackish)\b/;
+const isOddSalinity = ({ quantity }: QuantityInput, bare: boolean, { plausible }: Reading): boolean =>
+  bare && quantity === 'salinity' && !plausible;
 
 /** What it costs a bare number that an input cannot be it: 79 are no heaters. */
 const BEYOND = 1.5;
@@ -134,17 +148,21 @@ export const leastNear = (input: Input): number => (input.profile === 'water.vol
 export const DECOY_NEAR = 0.6;
 
 const THINGS = /\b(sump|display|tank|aquarium|refugium)\b/g;
+const THINGS_AND_CHAMBER = /\b(sump|display|tank|aquarium|refugium|chamber)\b/g;
+/** The level in the return chamber, and the water heights that "20 cm of water" means elsewhere. */
+const LEVELS = ['return.level', 'running_level'] as const;
+const OF_WATER = /water_height$/;
 const CLAUSE_END = /[,;.]\s|\band\b/;
 
 /** What a number is said of: the thing named last before it in its clause. "sump is 90x40 cm with 22 cm of water" */
-function thingOf(mention: Mention, text: string): string | undefined {
+function thingOf(mention: Mention, text: string, chambers: boolean): string | undefined {
   const clauses = text.slice(Math.max(0, mention.start - 2 * REACH), mention.start).split(CLAUSE_END);
   const last = clauses.at(-1)!;
   // "the sump is 48x20x16, water 9 inches deep": the water is the sump's.
   // "My sump is 75 cm long and 40 cm wide": a number right behind the "and" is said of the same.
   const goesOn = /^\s*(?:(?:with )?(?:about )?(?:water|level)\b|(?:is |it'?s |about )?$)/.test(last);
   const before = goesOn ? clauses.slice(-2).join(' ') : last;
-  return [...before.matchAll(THINGS)].at(-1)?.[1];
+  return [...before.matchAll(chambers ? THINGS_AND_CHAMBER : THINGS)].at(-1)?.[1];
 }
 
 /** Of everything that a tank keeps, a size that nothing else is said of is the tank's own. */

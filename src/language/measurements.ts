@@ -1,6 +1,6 @@
 import { type UnitRow, unitNamed } from '../core/quantity/units.js';
 import { type NumberFound, numberAt } from './number-words.js';
-import { unitAt } from './unit-words.js';
+import { type UnitFound, unitAt } from './unit-words.js';
 
 /** A number seen in a text, with the units it may carry. Without units it is a bare number. */
 export interface Mention {
@@ -38,7 +38,9 @@ const COUNT_BEFORE = /\s*(?:x|\*|of)\s*(?=\d)/y;
 const COUNT_AFTER = /\s*(?:x|\*)\s*(\d{1,2})(?![\d.a-z])/y;
 const COLDER =
   /^\s*(?:colder|cooler|warmer|hotter|lower|higher|difference|swing|drop|rise|above|below|over|under|less|more)(?![a-z])/;
-const JOINT = /\s*(?:,|and)?\s*/y;
+const JOINT = /\s*(?:and)?\s*/y;
+/** So many small parts would be another big one: 12 in are never said behind feet. */
+const PARTS_OF = { in: 12, oz: 16 } as const;
 const SIGN = /^[-+]$/;
 const SPREAD_OF_ABOUT = 0.1;
 
@@ -112,7 +114,7 @@ function partAt(text: string, start: number): Part | undefined {
   const value = signed && text[start] === '-' ? -number.value : number.value;
   const compound = compoundAt(text, number, value);
   if (compound) return { ...compound, start };
-  const unit = unitAfter(text, number);
+  const unit = unitAfter(text, number) ?? risesInTime(text, number);
   const other = number.other === undefined ? {} : { other: number.other };
   if (!unit) return { value, units: [], start, end: number.end, ...other, ...(number.word ? { word: true } : {}) };
   return {
@@ -131,6 +133,18 @@ function unitAfter(text: string, number: NumberFound) {
   return unitAt(text, spaced);
 }
 
+const RISES =
+  /\b(?:nitrate|no3|phosphate|po4)\b.*\b(?:ris(?:es|ing)|climb(?:s|ing)|goes up|creeps up|rise of)(?: by)?(?: about)? $/;
+const IN_TIME = /\s*(?:\/|an?\s|per\s|each\s|every\s)\s*(day|week)(?![a-z])/y;
+
+/** "Nitrate …, rises 2 a week": a rate of the reading that is spoken of. */
+function risesInTime(text: string, { end, word }: NumberFound): UnitFound | undefined {
+  IN_TIME.lastIndex = end;
+  const time = word ? undefined : IN_TIME.exec(text)?.[1];
+  if (!time || !RISES.test(text.slice(0, end).replace(/[\d.]+$/, ''))) return undefined;
+  return { units: [unitNamed(`mg/L/${time}`)], end: IN_TIME.lastIndex };
+}
+
 /** `5'6"`, `6 ft 2 in`, `5' 10 1/2"`, `1m80`, `12 lb 4 oz`: two parts that make one measurement. */
 function compoundAt(text: string, number: NumberFound, value: number): Omit<Part, 'start'> | undefined {
   const unit = unitAfter(text, number);
@@ -143,10 +157,10 @@ function compoundAt(text: string, number: NumberFound, value: number): Omit<Part
   const pair = ids.includes('ft') ? (['ft', 'in'] as const) : ids.includes('lb') ? (['lb', 'oz'] as const) : undefined;
   if (!pair) return undefined;
   const second = numberAt(text, skip(JOINT, text, unit.end) ?? unit.end);
-  if (!second || second.word) return undefined;
+  if (!second || second.word || second.value >= PARTS_OF[pair[1]]) return undefined;
   const secondUnit = unitAfter(text, second);
   const same = secondUnit?.units.some(({ id }) => id === pair[1]);
-  const bare = !secondUnit && pair[0] === 'ft' && text[unit.end - 1] === "'" && second.value < 12;
+  const bare = !secondUnit && pair[0] === 'ft' && text[unit.end - 1] === "'";
   if (!same && !bare) return undefined;
   const [big, small] = [unitNamed(pair[0]), unitNamed(pair[1])];
   return {

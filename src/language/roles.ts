@@ -1,4 +1,5 @@
 import type { Input, QuantityInput } from '../core/calculation.js';
+import type { UnitRow } from '../core/quantity/units.js';
 import { bestMatch } from './best-match.js';
 import {
   type Candidate,
@@ -14,7 +15,7 @@ import type { Words } from './cues.js';
 import { cuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
 import { type Hints, type Reading, readingsOf } from './readings.js';
-import { isQuantity, setFor, sizeSets, unitsForBareSizes } from './sizes.js';
+import { isChamber, isQuantity, otherThing, setFor, sizeSets, unitsForBareSizes } from './sizes.js';
 
 /** A mention taken as the value of an input. */
 export interface Role {
@@ -40,6 +41,8 @@ export interface Assignment {
   readonly beside: readonly Role[];
   /** A number said of an input that it cannot measure: "the room is 5 litres". */
   readonly mismatches: readonly { readonly id: string; readonly mention: Mention }[];
+  /** Joined sizes of a thing that none of the inputs measures. */
+  readonly others: readonly { readonly thing: string; readonly said: string }[];
   readonly why: readonly string[];
 }
 
@@ -78,6 +81,10 @@ export function assignRoles(
   const why: string[] = [];
   const taken = new Set<string>();
   const used = new Set<Mention>();
+  const others: { thing: string; said: string }[] = [];
+  /** Bare sizes of one message are in one unit. */
+  let bareUnits: readonly UnitRow[] | undefined;
+  const said = (group: readonly Mention[]) => text.slice(group[0]!.start, group[group.length - 1]!.end);
   for (const group of groupsOf(mentions)) takeGroup(group);
   const cues = cuePlaces(inputs, words, strict);
   const decoyCues = cuePlaces(decoys, words);
@@ -119,7 +126,7 @@ export function assignRoles(
     settle(candidate.id, candidate.mention, candidate.readings, candidate.reason, candidate.near);
     if (candidate.mention.count !== undefined) takeCount(candidate);
   }
-  return { roles, doubts, unused: mentions.filter((mention) => !used.has(mention)), mismatches, beside, why };
+  return { roles, doubts, unused: mentions.filter((mention) => !used.has(mention)), mismatches, beside, others, why };
 
   function settle(id: string, mention: Mention, readings: readonly Reading[], reason: string, near = 1): void {
     taken.add(id);
@@ -130,9 +137,15 @@ export function assignRoles(
   }
 
   function takeGroup(group: readonly Mention[]): void {
-    const set = setFor(sizeSets(inputs), group, words, taken);
-    if (!set) return;
-    const bare = group.every(({ units }) => units.length === 0) ? unitsForBareSizes(group, hints) : undefined;
+    const other = otherThing(group, text);
+    const set = setFor(sizeSets(inputs), group, words, taken, other);
+    if (!set) {
+      if (other !== undefined) others.push({ thing: other, said: said(group) });
+      return;
+    }
+    const isBare = group.every(({ units }) => units.length === 0);
+    const bare = isBare ? (bareUnits ?? unitsForBareSizes(group, hints, isChamber(set))) : undefined;
+    if (bare?.length === 1) bareUnits = bare;
     group.forEach((mention, i) => {
       const id = set.ids[i];
       const input = id === undefined ? undefined : inputs[id];

@@ -13,10 +13,14 @@ export interface SizeSet {
   readonly ids: readonly string[];
 }
 
+const CHAMBER = 'chamber_';
+export const isChamber = ({ prefix }: SizeSet): boolean => prefix === CHAMBER;
+
 /** The sets of sizes among some inputs: those with a length and a width of the same thing. */
 export function sizeSets(inputs: Readonly<Record<string, Input>>): SizeSet[] {
   return Object.keys(inputs).flatMap((id) => {
     const prefix = id.match(/^(.*?)length$/)?.[1];
+    if (id === 'sump.return_length') return [{ prefix: CHAMBER, names: ['chamber'], ids: [id, 'sump.inside_width'] }];
     if (prefix === undefined || !(`${prefix}width` in inputs)) return [];
     const third = [`${prefix}height`, `${prefix}water_height`].find((name) => name in inputs);
     const called = prefix === '' || prefix === 'display.' ? [] : (inputs[id]?.words ?? []);
@@ -25,13 +29,64 @@ export function sizeSets(inputs: Readonly<Record<string, Input>>): SizeSet[] {
   });
 }
 
+const OWN = 'tank|display|aquarium|sump';
+const OTHERS =
+  'chamber|section|compartment|refugium|fuge|box|overflow box|stand|cabinet|room|basement|hallway|door|doorway|doorframe';
+const THING = new RegExp(
+  `\\b(?:(?:${OWN}|${OTHERS})(?:'?s)? (?:(?:return|pump|drain|skimmer|overflow) )?)*(${OWN}|${OTHERS})\\b`,
+  'g',
+);
+const CLAUSE_END = /[,;.!?:]\s|\band\b/;
+const SUBJECT = /^\s*(?:(?:my|the|our|its|a|and|so|inside)\s+)*(?:[a-z]+\s+)?$/;
+const TELLS = /\b(?:is|are|was|measures|=)\s*(?:about\s+|only\s+)?$/;
+
+/**
+ * A thing other than the tank and its sump that joined sizes are said of: its name, or none. What a clause begins with is
+ * meant ("the stand under the tank is 130x60"), else what stands nearest.
+ */
+export function otherThing(group: readonly Mention[], text: string): string | undefined {
+  const [start, end] = [group[0]!.start, group[group.length - 1]!.end];
+  const things = [...text.matchAll(THING)].map((match) => ({
+    name: match[1]!,
+    start: match.index,
+    end: match.index + match[0].length,
+  }));
+  const before = text.slice(0, start);
+  const clause = before.length - before.split(CLAUSE_END).at(-1)!.length;
+  const subject = TELLS.test(before)
+    ? things.find(
+        (thing) => thing.start >= clause && thing.end <= start && SUBJECT.test(text.slice(clause, thing.start)),
+      )
+    : undefined;
+  const near = things
+    .map((thing) => ({ ...thing, gap: thing.end <= start ? start - thing.end : thing.start - end }))
+    .filter(({ gap }) => gap >= 0 && gap <= NEAR_THING)
+    .sort((a, b) => a.gap - b.gap);
+  const name = (subject ?? near[0])?.name;
+  return name !== undefined && new RegExp(`^(?:${OTHERS})$`).test(name) ? name : undefined;
+}
+
+/** How far behind or before its sizes another thing may stand, in characters. */
+const NEAR_THING = 14;
+const FOOTED = /^(?:stand|cabinet)$/;
+const CHAMBERS = /^(?:chamber|section|compartment)$/;
+
 /** Which set a group of sizes belongs to: the one whose thing is named nearest, else the tank itself. */
 export function setFor(
   sets: readonly SizeSet[],
   group: readonly Mention[],
   words: Words,
   taken: ReadonlySet<string>,
+  other?: string,
 ): SizeSet | undefined {
+  if (other !== undefined)
+    return sets.find(
+      (set) =>
+        !set.ids.some((id) => taken.has(id)) &&
+        (CHAMBERS.test(other)
+          ? isChamber(set)
+          : set.names.some((name) => name.includes(other) || (FOOTED.test(other) && name === 'foot'))),
+    );
   const untaken = sets.filter(({ ids }) => !ids.some((id) => taken.has(id)));
   const roomy = untaken.filter(({ ids }) => ids.length >= group.length);
   const free = roomy.length > 0 ? roomy : untaken;
@@ -59,14 +114,16 @@ function nearest(thing: string, group: Mention, words: Words): number {
 
 /** Volumes [m³] between which a box is a home tank or its sump. */
 const HOME_TANK = [0.05, 4] as const;
+const HOME_CHAMBER = [0.003, 0.2] as const;
 const BARE_SIZE_UNITS = ['in', 'cm', 'ft'] as const;
 
-/** The units in which bare sizes make a box the size of a home tank. */
-export function unitsForBareSizes(group: readonly Mention[], hints: Hints): readonly UnitRow[] {
+/** The units in which bare sizes make a box the size of a home tank, or of a chamber in its sump. */
+export function unitsForBareSizes(group: readonly Mention[], hints: Hints, chamber = false): readonly UnitRow[] {
+  const [least, most] = chamber ? HOME_CHAMBER : HOME_TANK;
   const product = group.reduce((total, { value }) => total * value, 1);
   const units = BARE_SIZE_UNITS.map(unitNamed).filter((unit) => {
     const volume = group.length === 3 ? product * unit.factor ** 3 : product * unit.factor ** 2 * 0.4;
-    return volume >= HOME_TANK[0] && volume <= HOME_TANK[1];
+    return volume >= least && volume <= most;
   });
   if (units.length < 2 || !hints.settled) return units;
   return units.filter(({ id }) => (hints.preferences.system === 'metric') === (id === 'cm'));

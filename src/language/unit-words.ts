@@ -27,7 +27,7 @@ const isLetter = (character: string | undefined): boolean => character !== undef
 
 /** `in` before an article, a unit ("2.8 in dKH") or a number that is no length ("78 in 70 room") is the preposition, not inches. */
 const PREPOSITION = new RegExp(
-  '^\\s+(?:(?:an?|the|my|our|your|this|that|it|total|all|each|there|here|dkh|meq|ppm|\\d+(?:\\.\\d+)? ?(?:l|litres?|liters?|gal|gals|gallons?|hours?|days?|weeks?))(?![a-z])' +
+  '^\\s+(?:(?:an?|the|my|our|your|this|that|it|total|all|each|between|there|here|dkh|meq|ppm|\\d+(?:\\.\\d+)? ?(?:l|litres?|liters?|gal|gals|gallons?|hours?|days?|weeks?))(?![a-z])' +
     `|\\d+(?:\\.\\d+)?(?![\\d.])(?!\\s*(?:in(?![a-z])|inch|"|'|ft|feet|cm|mm|x|by|/|-))(?!\\s+[a-z]{3,}s(?![a-z])))`,
 );
 

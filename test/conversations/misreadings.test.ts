@@ -32,6 +32,81 @@ const cases: readonly Case[] = [
     text: /5\.99 g of sodium bicarbonate/,
   },
   {
+    says: ['my tank is 120x60x60 cm', 'cost of 40 W pump 24 h and 300 W heater 12 h a day at 0.30'],
+    calculation: 'cost.running',
+    text: /costs 41.64 a month[\s\S]*price of electricity 0.3 per kWh[\s\S]*40 W, 24 h; 300 W, 12 h/,
+  },
+  { says: ['my tank is 120x60x60 cm', 'alk 8 in ppm'], calculation: 'alkalinity.units', text: /143 ppm|143 mg/ },
+  {
+    says: ['400 L at 35 ppt, 25 C, 40 L evaporated and replaced with 40 L of salt water at 35'],
+    calculation: 'topoff.drift',
+    inputs: { evaporated: 0.04, added: 0.04, added_salinity: 0.035 },
+    text: /38\.4 ppt/,
+  },
+  {
+    says: ['lost 20 L by evaporation from 400 L at 35 ppt, salinity now?'],
+    calculation: 'topoff.drift',
+    inputs: { evaporated: 0.02 },
+  },
+  {
+    says: ['ammonia 2.0 to 0 in 1 day, what rate'],
+    calculation: 'cycle.oxidation_rate',
+    inputs: { first_reading: 0.002, second_reading: 0, elapsed: 86_400 },
+  },
+  {
+    says: ['dosed 2 ppm, 0 after 1 day; rate'],
+    calculation: 'cycle.oxidation_rate',
+    inputs: { first_reading: 0.002, second_reading: 0, elapsed: 86_400 },
+  },
+  {
+    says: ['how much ammonia do I get from feeding 10 g a day with 45% protein in 400 L'],
+    calculation: 'stocking.tan_from_feed',
+  },
+  {
+    says: ['how many 10% water changes to get nitrate from 40 to 10, rises 2 in between'],
+    calculation: 'water_change.to_target',
+    inputs: { rise_between: 0.002 },
+    text: /^Never/,
+  },
+  {
+    says: ['how many 10% water changes to get nitrate from 40 to 10, nitrate rises 5 in between each'],
+    calculation: 'water_change.to_target',
+    inputs: { rise_between: 0.005 },
+  },
+  {
+    says: ['how many 10% water changes every 2 weeks to get nitrate from 40 to 10, rises 2 a week'],
+    calculation: 'water_change.to_target',
+    text: /^Never.*settle at 36 mg\/L/,
+  },
+  {
+    says: ['nitrate is 40, weekly 10% water changes, rises 2 a week'],
+    calculation: 'water_change.series',
+    text: /rise in a given time 2 mg\/L a week/,
+  },
+  {
+    says: ['75 gpd membrane at 45 psi, rated 60 psi, 15 C: how long to make 100 L'],
+    calculation: 'ro.time',
+    text: /rating is for 60 psi; .* runs 45 psi/,
+  },
+  {
+    says: ['75 gpd at 40 psi rated 50 psi'],
+    calculation: 'topoff.ro_rate',
+    kind: 'question',
+    text: /rating is for 50 psi; .* runs 40 psi/,
+  },
+  {
+    says: ['pump max head 12 ft and 2000 gph, 50 in static head'],
+    calculation: 'pump.operating_point',
+    kind: 'question',
+    text: /maximum head of the pump 12 ft; .*display 50 in/,
+  },
+  {
+    says: ['pump max head 12 ft, 8 in static head'],
+    calculation: 'pump.operating_point',
+    kind: 'question',
+    text: /maximum head of the pump 12 ft; .*display 8 in/,
+  },
+  {
     says: ['how thick glass for a 6ft long 30 inch tall tank eurobraced'],
     calculation: 'glass.check',
     inputs: { length: 72 * INCH, height: 30 * INCH, top_edge: 'top_supported' },
@@ -266,6 +341,39 @@ describe('what a tank keeps', () => {
     await talk.close();
     return body ?? '';
   };
+
+  test('a bare 0.3 is no salinity unless a word says so', async () => {
+    expect(await page('my tank is 120x60x60 cm', 'it runs at 0.3')).not.toContain('salinity 0.3');
+    expect(await page('my tank is 120x60x60 cm', 'my salinity is 15')).toContain('salinity 15');
+  });
+
+  test.each([
+    ['my return chamber is 25x40 cm', 'return chamber 25 cm'],
+    ['sump is 80x40x40, return chamber is 20x40 cm with 20 cm of water', 'running level of the return chamber 20 cm'],
+    ['tank 120x60x60, return chamber 20x30', 'inside width of the return chamber, front to back 30 cm'],
+    ['the stand under the tank is 130x70 cm', 'length of the footprint on the floor 130 cm'],
+    ['the room my tank is in is 300x400 cm', ''],
+    ['tank 120x60x60 cm, refugium 40x30x30 cm', ''],
+  ])('sizes of another thing are not the tank’s: %s', async (said, kept) => {
+    const shown = await page('my tank is 120x60x60 cm', said);
+    expect(shown).toContain('tank length 120 cm; tank width, front to back 60 cm; tank height 60 cm');
+    expect(shown).toContain(kept);
+    expect(shown).not.toMatch(/water height in the tank \d|sump length (?!80)\d/);
+  });
+
+  test('sizes that a page has no place for are said to be not kept', async () => {
+    const talk = await startTalk();
+    await talk.says('my tank is 120x60x60 cm');
+    const reply = await talk.says('the room my tank is in is 300x400 cm');
+    expect(reply.text).toMatch(/Not kept: 300x400 cm/);
+    await talk.close();
+  });
+
+  test('the water of a refugium is the refugium’s', async () => {
+    const kept = await page('my tank is 72x24x24 in', 'my refugium is 40 L');
+    expect(kept).toContain('water in the refugium 40 L');
+    expect(kept).not.toContain('empties');
+  });
 
   test('a bare pair is no size, and overwrites none', async () => {
     expect(await page('my tank is 72x24x24 in', 'i got 2x300')).toContain(

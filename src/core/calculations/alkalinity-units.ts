@@ -18,6 +18,9 @@ export const alkalinityUnits = calculation({
   part: 'chemistry',
   cues: [
     'dkh in ppm',
+    'alk # in',
+    'alkalinity # in',
+    'alkalinity of # in',
     'dkh to ppm',
     'dkh to meq',
     'ppm to dkh',

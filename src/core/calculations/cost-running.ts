@@ -12,6 +12,10 @@ export const costRunning = calculation({
   part: 'money',
   cues: [
     'running cost',
+    'cost of # w',
+    'cost of a # w',
+    'cost of # watts',
+    'cost of running',
     'running cost of',
     '~kwh',
     'running costs',
@@ -41,7 +45,7 @@ export const costRunning = calculation({
         { symbol: 'h', name: 'hours a day', unit: 'h', range: [0, 24] },
       ],
     }),
-    price: quantity('energy price', { ...energyPrice, needed: false }),
+    price: quantity('energy price', { ...energyPrice, words: [...(energyPrice.words ?? []), 'at'], needed: false }),
     heat_loss: quantity('power', {
       symbol: 'P_loss',
       name: 'heat the heaters give on average',

@@ -80,7 +80,7 @@ export const drainbackVolume = calculation({
     pipe_volume: quantity('volume', {
       symbol: 'V_p',
       name: 'water in pipes and equipment that empties',
-      words: ['pipes', 'pipe volume', 'in the pipes', 'skimmer', 'reactor', 'refugium'],
+      words: ['pipes', 'pipe volume', 'in the pipes', 'skimmer', 'reactor', 'raised refugium'],
       range: [0, 500, 'L'],
       default: { value: 0, unit: 'L', why: 'none was given' },
       ask: 'How much water in pipes, skimmer and reactors drains too?',

@@ -23,6 +23,8 @@ export const stockingTanFromFeed = calculation({
     'flakes each day',
     'ammonia does the food',
     'ammonia from feeding',
+    'from feeding',
+    'how much ammonia from',
     'ammonia from food',
     'ammonia from feed',
     'ammonia does feeding',

@@ -3,11 +3,14 @@ import { bigChange, kitNoise, matchedWater, rockReleases } from '../cautions/wat
 import { tiny } from '../constants.js';
 import { calculation } from '../define.js';
 import {
+  A_WEEK,
   before,
   fraction,
+  interval,
   newWater,
   newWaterBelow,
-  riseBetween,
+  riseBetweenOrRate,
+  riseRate,
   settledSteps,
   volumeForTotals,
 } from '../inputs/water-change.js';
@@ -55,28 +58,8 @@ export const waterChangeSeries = calculation({
       example: '4',
     }),
     new_water: newWater,
-    rise_between: quantity('dissolved', {
-      ...riseBetween,
-      default: [
-        { formula: 'q*t_w' },
-        {
-          value: 0,
-          unit: 'mg/L',
-          why: 'nothing comes in between; feeding usually brings some',
-          when: { not: { given: 'rise_rate' } },
-        },
-      ],
-    }),
-    rise_rate: quantity('dissolved rate', {
-      symbol: 'q',
-      name: 'rise in a given time',
-      words: ['rise', 'rises', 'rising', 'climbs', 'goes up', 'adds', 'gains', 'produces', 'creeps up'],
-      range: [0, 1000, 'mg/L/day'],
-      usual: [0.01, 10, 'mg/L/day'],
-      needed: false,
-      ask: 'How fast does the reading rise without changes?',
-      example: '5 ppm a week',
-    }),
+    rise_between: riseBetweenOrRate,
+    rise_rate: riseRate,
     duration: quantity('time', {
       symbol: 't_d',
       name: 'how long it goes on',
@@ -88,20 +71,8 @@ export const waterChangeSeries = calculation({
       example: '20 weeks',
     }),
     interval: quantity('time', {
-      symbol: 't_w',
-      name: 'time between two changes',
-      words: ['every', 'weekly', 'apart', 'interval'],
-      range: [0.5, 120, 'day'],
-      usual: [1, 31, 'day'],
-      default: {
-        value: 7,
-        unit: 'day',
-        why: 'a change a week',
-        when: { any: [{ given: 'rise_rate' }, { given: 'duration' }] },
-      },
-      needed: false,
-      ask: 'How long is it from one change to the next?',
-      example: '1 week',
+      ...interval,
+      default: { ...A_WEEK, when: { any: [{ given: 'rise_rate' }, { given: 'duration' }] } },
     }),
     volume: volumeForTotals,
   },

@@ -2,7 +2,16 @@ import { caution, quantity, result, step } from '../calculation.js';
 import { bigChange, kitNoise, matchedWater, rockReleases } from '../cautions/water-change.js';
 import { tiny } from '../constants.js';
 import { calculation } from '../define.js';
-import { before, fraction, newWater, riseBetween, settledSteps, volumeForTotals } from '../inputs/water-change.js';
+import {
+  before,
+  fraction,
+  interval,
+  newWater,
+  riseBetweenOrRate,
+  riseRate,
+  settledSteps,
+  volumeForTotals,
+} from '../inputs/water-change.js';
 
 const ARRIVES = 'n < 10001';
 
@@ -63,7 +72,9 @@ export const waterChangeToTarget = calculation({
     }),
     fraction,
     new_water: newWater,
-    rise_between: riseBetween,
+    rise_between: riseBetweenOrRate,
+    rise_rate: riseRate,
+    interval,
     volume: volumeForTotals,
   },
   constants: { tiny },

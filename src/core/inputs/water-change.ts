@@ -45,6 +45,45 @@ export const riseBetween = quantity('dissolved', {
   example: '5 mg/L',
 });
 
+/** The rise between two changes, from what it rises in a given time where that was said. */
+export const riseBetweenOrRate = quantity('dissolved', {
+  ...riseBetween,
+  default: [
+    { formula: 'q*t_w' },
+    {
+      value: 0,
+      unit: 'mg/L',
+      why: 'nothing comes in between; feeding usually brings some',
+      when: { not: { given: 'rise_rate' } },
+    },
+  ],
+});
+
+export const riseRate = quantity('dissolved rate', {
+  symbol: 'q',
+  name: 'rise in a given time',
+  words: ['rise', 'rises', 'rising', 'climbs', 'goes up', 'adds', 'gains', 'produces', 'creeps up'],
+  range: [0, 1000, 'mg/L/day'],
+  usual: [0.01, 10, 'mg/L/day'],
+  needed: false,
+  ask: 'How fast does the reading rise without changes?',
+  example: '5 ppm a week',
+});
+
+export const A_WEEK = { value: 7, unit: 'day', why: 'a change a week' } as const;
+
+export const interval = quantity('time', {
+  symbol: 't_w',
+  name: 'time between two changes',
+  words: ['every', 'weekly', 'apart', 'interval'],
+  range: [0.5, 120, 'day'],
+  usual: [1, 31, 'day'],
+  default: { ...A_WEEK, when: { given: 'rise_rate' } },
+  needed: false,
+  ask: 'How long is it from one change to the next?',
+  example: '1 week',
+});
+
 /** For the water that the changes take; without it they are shares only. */
 export const volumeForTotals = quantity('volume', { ...systemVolume, needed: false });
 
