@@ -280,3 +280,18 @@ describe('salinity after evaporation or overfilling', () => {
     expect(refusal(topoffDrift, drift({ evaporated: [90, 'L'] }))).toMatch(/42 ppt/);
   });
 });
+
+describe('ammonia and nitrite with animals are an emergency', () => {
+  const to: Said = { before: [2, 'mg/L'], target: [0.1, 'mg/L'], fraction: [20, '%'] };
+  test.each(['ammonia', 'nitrite'])('%s: change now, and nobody is told to take it slowly', (diluted) => {
+    expect(warns(waterChangeToTarget, { ...to, diluted }, /this is an emergency/)).toBe(true);
+    expect(warns(waterChangeToTarget, { ...to, diluted }, /empty tank/)).toBe(false);
+    const one: Said = { before: [2, 'mg/L'], fraction: [50, '%'], diluted };
+    expect(warns(waterChangeSingle, one, /this is an emergency/)).toBe(true);
+    expect(warns(waterChangeSingle, one, /starves corals/)).toBe(false);
+  });
+  test('nitrate is not', () => {
+    expect(warns(waterChangeToTarget, { ...to, diluted: 'nitrate' }, /this is an emergency/)).toBe(false);
+    expect(warns(waterChangeToTarget, to, /this is an emergency/)).toBe(false);
+  });
+});

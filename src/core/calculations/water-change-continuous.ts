@@ -1,8 +1,8 @@
 import { caution, quantity, result, step } from '../calculation.js';
-import { kitNoise } from '../cautions/water-change.js';
+import { emergency, kitNoise } from '../cautions/water-change.js';
 import { calculation } from '../define.js';
 import { systemVolume } from '../inputs/system-water.js';
-import { before, newWater } from '../inputs/water-change.js';
+import { before, diluted, newWater } from '../inputs/water-change.js';
 
 export const waterChangeContinuous = calculation({
   id: 'water_change.continuous',
@@ -30,6 +30,7 @@ export const waterChangeContinuous = calculation({
   wording: /\b(?:automatic|auto|continuous|drip|dripped)\b/,
   inputs: {
     before,
+    diluted,
     volume: systemVolume,
     exchange: quantity('water a day', {
       symbol: 'Q',
@@ -91,6 +92,7 @@ export const waterChangeContinuous = calculation({
     },
   ],
   cautions: [
+    emergency,
     caution('note', 'One whole volume exchanged drop by drop takes out 63 %, since new water is drained with the old.'),
     caution(
       'caution',

@@ -1,10 +1,11 @@
 import { caution, quantity, result, step } from '../calculation.js';
-import { bigChange, kitNoise, matchedWater, rockReleases } from '../cautions/water-change.js';
+import { bigChange, emergency, kitNoise, matchedWater, rockReleases } from '../cautions/water-change.js';
 import { tiny } from '../constants.js';
 import { calculation } from '../define.js';
 import {
   A_WEEK,
   before,
+  diluted,
   fraction,
   interval,
   newWater,
@@ -44,6 +45,7 @@ export const waterChangeSeries = calculation({
   wording: /^(?!.*\bhow many\b).*\bwater changes\b(?! (?:to (?:get|bring|lower)|until))/,
   inputs: {
     before,
+    diluted,
     fraction,
     changes: quantity('count', {
       symbol: 'n',
@@ -114,6 +116,7 @@ export const waterChangeSeries = calculation({
     },
   ],
   cautions: [
+    emergency,
     caution(
       'note',
       'Shares do not add up: four changes of 20 % take out 59 %, not 80 %, since each takes out some of the new water.',

@@ -1,8 +1,8 @@
 import { quantity, result, step } from '../calculation.js';
-import { ammoniaFirst, bigChange, kitNoise, matchedWater, rockReleases } from '../cautions/water-change.js';
+import { ammoniaFirst, bigChange, emergency, kitNoise, matchedWater, rockReleases } from '../cautions/water-change.js';
 import { calculation } from '../define.js';
 import { systemVolume } from '../inputs/system-water.js';
-import { before, fraction, newWater, newWaterBelow } from '../inputs/water-change.js';
+import { before, diluted, fraction, newWater, newWaterBelow } from '../inputs/water-change.js';
 
 export const waterChangeSingle = calculation({
   id: 'water_change.single',
@@ -27,6 +27,7 @@ export const waterChangeSingle = calculation({
   ],
   inputs: {
     before,
+    diluted,
     fraction: quantity('fraction', {
       ...fraction,
       default: { formula: 'V_x/V' },
@@ -71,7 +72,7 @@ export const waterChangeSingle = calculation({
     { text: 'A change of {fraction} takes it from {before} to {after}, using {total_water}.', when: 'V_out > 0' },
     { text: 'A change of {fraction} takes it from {before} to {after}.' },
   ],
-  cautions: [bigChange, matchedWater, ammoniaFirst, rockReleases, kitNoise],
+  cautions: [emergency, bigChange, matchedWater, ammoniaFirst, rockReleases, kitNoise],
   sources: ['mass balance of a well-mixed tank'],
   examples: [
     'nitrate 40, 20 % water change, new water 2 ppm',

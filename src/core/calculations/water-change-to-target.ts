@@ -1,10 +1,12 @@
 import { caution, quantity, result, step } from '../calculation.js';
-import { bigChange, kitNoise, matchedWater, rockReleases } from '../cautions/water-change.js';
+import { bigChange, emergency, kitNoise, matchedWater, rockReleases } from '../cautions/water-change.js';
 import { tiny } from '../constants.js';
 import { calculation } from '../define.js';
 import {
   before,
+  diluted,
   fraction,
+  harmful,
   interval,
   newWater,
   riseBetweenOrRate,
@@ -61,6 +63,7 @@ export const waterChangeToTarget = calculation({
   ],
   inputs: {
     before: quantity('dissolved', { ...before, aboveLow: true }),
+    diluted,
     target: quantity('dissolved', {
       symbol: 'c_2',
       name: 'reading wanted',
@@ -124,7 +127,10 @@ export const waterChangeToTarget = calculation({
     },
   ],
   cautions: [
-    caution('caution', 'One change that large is for an empty tank: with animals take the series.', 'f_1 > 0.5'),
+    emergency,
+    caution('caution', 'One change that large is for an empty tank: with animals take the series.', {
+      all: ['f_1 > 0.5', { not: harmful }],
+    }),
     bigChange,
     matchedWater,
     caution(

@@ -1,4 +1,4 @@
-import { quantity, type Rule, step } from '../calculation.js';
+import { type Condition, choice, quantity, type Rule, step } from '../calculation.js';
 import { systemVolume } from './system-water.js';
 
 /** What is diluted: nitrate, phosphate, anything that the new water has less of. */
@@ -11,6 +11,23 @@ export const before = quantity('dissolved', {
   ask: 'What does the test read before the change?',
   example: '40 mg/L',
 });
+
+/** Ammonia with animals is no matter of patience: what is said of nitrate is not said of it. */
+export const diluted = choice({
+  name: 'what is diluted',
+  words: ['what'],
+  needed: false,
+  ask: 'What is it: nitrate, phosphate, ammonia or nitrite?',
+  options: {
+    ammonia: { label: 'ammonia', words: ['ammonia', 'amonia', 'nh3', 'nh4', 'tan'] },
+    nitrite: { label: 'nitrite', words: ['nitrite', 'no2'] },
+    nitrate: { label: 'nitrate', words: ['nitrate', 'no3'] },
+    phosphate: { label: 'phosphate', words: ['phosphate', 'po4'] },
+  },
+});
+
+/** What harms animals at once. */
+export const harmful: Condition = { any: [{ is: ['diluted', 'ammonia'] }, { is: ['diluted', 'nitrite'] }] };
 
 export const newWater = quantity('dissolved', {
   symbol: 'c_n',
