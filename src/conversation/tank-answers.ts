@@ -77,7 +77,8 @@ export function tankAnswers(values: Values): TankAnswers {
     if (profile) opens.set(name, [...(opens.get(name) ?? []), calculation]);
   }
   return {
-    ready,
+    // The usual questions first.
+    ready: [...ready].sort((a, b) => Number(b.general ?? false) - Number(a.general ?? false)),
     missing: [...opens]
       .map(([name, calculations]) => ({ name, opens: calculations }))
       .sort((a, b) => b.opens.length - a.opens.length),

@@ -141,8 +141,13 @@ export function mismatchOf(
   return fitting ? [] : [{ id: wrong, mention }];
 }
 
-/** In a statement a number must be near the name of what it is; only how much a tank holds goes without saying. */
-export const leastNear = (input: Input): number => (input.profile === 'water.volume' ? 0 : NEAR);
+/** "90x50x45 cm, 10 mm": millimetres of that size behind a tank's are its panes. */
+const isPane = ({ profile }: Input, { units, value }: Mention): boolean =>
+  profile === 'display.glass_thickness' && units.some(({ id }) => id === 'mm') && value >= 4 && value <= 25;
+
+/** In a statement a number must be near the name of what it is; only how much a tank holds and how thick its glass is go without saying. */
+export const leastNear = (input: Input, mention: Mention): number =>
+  input.profile === 'water.volume' || isPane(input, mention) ? 0 : NEAR;
 
 /** A number that the words beside it give to something that the question does not ask for. */
 export const DECOY_NEAR = 0.6;

@@ -115,7 +115,9 @@ export function assignRoles(
     .filter(({ id, score }) => score >= LEAST_SCORE && !taken.has(id))
     .filter(
       (candidate) =>
-        !strict || candidate.near >= (candidate.bare ? NEAR : leastNear(inputs[candidate.id] ?? decoys[candidate.id]!)),
+        !strict ||
+        candidate.near >=
+          (candidate.bare ? NEAR : leastNear(inputs[candidate.id] ?? decoys[candidate.id]!, candidate.mention)),
     );
   for (const candidate of bestMatch<Mention, Candidate>(candidates)) {
     if (!(candidate.id in inputs)) {
