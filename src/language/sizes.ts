@@ -59,6 +59,7 @@ export function otherThing(group: readonly Mention[], text: string): string | un
       )
     : undefined;
   const near = things
+    .filter((thing) => !/[,;.!?]\s/.test(text.slice(thing.end, start)))
     .map((thing) => ({ ...thing, gap: thing.end <= start ? start - thing.end : thing.start - end }))
     // "4x2x2 when the room is 88": behind its sizes a thing stands at once.
     .filter(({ name, gap, start: from }) => {

@@ -21,6 +21,12 @@ interface Case {
 
 const cases: readonly Case[] = [
   {
+    says: ['how many watts does my tank lose to the room? 48x24x24 in, water 78, room 66'],
+    calculation: 'heat.loss',
+    kind: 'question',
+    inputs: { length: 48 * INCH, width: 24 * INCH },
+  },
+  {
     says: ['how much water evaporates from my 48x24 in, 78 water 70 room 45% humidity'],
     calculation: 'evaporation.rate',
     inputs: { length: 48 * INCH, width: 24 * INCH },
