@@ -59,8 +59,13 @@ export function otherThing(group: readonly Mention[], text: string): string | un
       )
     : undefined;
   const near = things
+    .filter((thing) => !/[,;.!?]\s/.test(text.slice(thing.end, start)))
     .map((thing) => ({ ...thing, gap: thing.end <= start ? start - thing.end : thing.start - end }))
-    .filter(({ gap }) => gap >= 0 && gap <= NEAR_THING)
+    // "4x2x2 when the room is 88": behind its sizes a thing stands at once.
+    .filter(({ name, gap, start: from }) => {
+      const behind = from >= end && new RegExp(`^(?:${OTHERS})$`).test(name);
+      return gap >= 0 && gap <= (behind ? 1 : NEAR_THING);
+    })
     .sort((a, b) => a.gap - b.gap);
   const name = (subject ?? near[0])?.name;
   return name !== undefined && new RegExp(`^(?:${OTHERS})$`).test(name) ? name : undefined;

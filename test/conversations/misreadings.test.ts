@@ -32,6 +32,22 @@ const cases: readonly Case[] = [
     text: /5\.99 g of sodium bicarbonate/,
   },
   {
+    says: ['how many watts does my tank lose to the room? 48x24x24 in, water 78, room 66'],
+    calculation: 'heat.loss',
+    kind: 'question',
+    inputs: { length: 48 * INCH, width: 24 * INCH },
+  },
+  {
+    says: ['how much water evaporates from my 48x24 in, 78 water 70 room 45% humidity'],
+    calculation: 'evaporation.rate',
+    inputs: { length: 48 * INCH, width: 24 * INCH },
+  },
+  {
+    says: ['how much water evaporates from a 48x24 in when the room is 70, 78 water, 45% humidity'],
+    calculation: 'evaporation.rate',
+    inputs: { length: 48 * INCH, width: 24 * INCH },
+  },
+  {
     says: ['my tank is 120x60x60 cm', 'cost of 40 W pump 24 h and 300 W heater 12 h a day at 0.30'],
     calculation: 'cost.running',
     text: /costs 41.64 a month[\s\S]*price of electricity 0.3 per kWh[\s\S]*40 W, 24 h; 300 W, 12 h/,
