@@ -77,3 +77,16 @@ test('asks for the salinity and refuses brackish water', () => {
   expect(told(outcomeOf(alkalinityNaturalLevels, {}))).toEqual(['salinity']);
   expect(told(outcomeOf(alkalinityNaturalLevels, at(12))).join()).toMatch(/20 to 42/);
 });
+
+test('an alkalinity far from any reef’s is not called in proportion', () => {
+  const first = (dkh: number) =>
+    spoken(alkalinityNaturalLevels, {
+      salinity: [35, 'g/kg'],
+      calcium_reading: [420, 'mg/L'],
+      magnesium_reading: [1300, 'mg/L'],
+      alkalinity_reading: [dkh, 'dKH'],
+    }).headline;
+  expect(first(2)).toMatch(/^Alkalinity is low/);
+  expect(first(14)).toMatch(/^Alkalinity is high/);
+  expect(first(8)).toMatch(/^In proportion/);
+});

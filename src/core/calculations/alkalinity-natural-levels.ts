@@ -14,6 +14,9 @@ const anyGiven: Condition = {
 };
 /** All three below natural water of 35 by one share, within five hundredths of their mean. */
 const DILUTE = 'z < 0.95 and d <= 0.05';
+/** Alkalinity far from natural water's 6.6 dKH and from the 7 to 9 that reefs are kept at (common practice): below 5.3, above 12. */
+const ALKALINITY_LOW = 'q_A < 0.8';
+const ALKALINITY_HIGH = 'q_A > 1.85';
 const PROPORTION = 'q_Ca >= 0.9 and q_Ca <= 1.1 and q_Mg >= 0.9 and q_Mg <= 1.1';
 
 export const alkalinityNaturalLevels = calculation({
@@ -114,6 +117,14 @@ export const alkalinityNaturalLevels = calculation({
     {
       text: 'All three are low by one share, which is what thin water looks like: measure the salinity again and raise that, dose nothing. At {salinity} natural water has {calcium} calcium, {magnesium} magnesium, {alkalinity_dkh}.',
       when: DILUTE,
+    },
+    {
+      text: 'Alkalinity is low: {alkalinity_share} of natural water at {salinity}, which has {alkalinity_dkh}; calcium stands at {calcium_share} and magnesium at {magnesium_share}.',
+      when: { all: ['q_Ca > 0 and q_Mg > 0', ALKALINITY_LOW] },
+    },
+    {
+      text: 'Alkalinity is high: {alkalinity_share} of natural water at {salinity}, which has {alkalinity_dkh}; calcium stands at {calcium_share} and magnesium at {magnesium_share}.',
+      when: { all: ['q_Ca > 0 and q_Mg > 0', ALKALINITY_HIGH] },
     },
     {
       text: 'In proportion: calcium stands at {calcium_share} and magnesium at {magnesium_share} of natural water at {salinity}, which has {calcium}, {magnesium} and {alkalinity_dkh}.',
