@@ -193,3 +193,9 @@ test.each([
   expect(outcome.kind).toBe('refusal');
   expect(told(outcome).join(' ')).toMatch(because);
 });
+
+test('a strut that a hand cannot press down is too strong, not within the check', () => {
+  const light = (newton: number): Said => lid(1, 50, { ...upright, strut_rating: [newton, 'N'] });
+  expect(said(light(1000)).headline).toMatch(/^Too strong: 1000 N each/);
+  expect(said(light(20)).headline).not.toMatch(/^Too strong/);
+});

@@ -321,6 +321,10 @@ export const lidStrut = calculation({
       when: { any: ['e_c < 0', 'e_o < 0'] },
     },
     {
+      text: 'Too strong: {strut_rating} each pushes the closed lid up with {push_when_closed} at its front edge, more than a hand holds down; hinges and screws tear. {rating_each_with_margin:both} each is enough.',
+      when: { all: ['F_r >= F_b', 'F_s > F_one'] },
+    },
+    {
       text: 'Within this check: {strut_rating} each holds the lid over its whole opening, which takes up to {force_each_largest:both} each, and leaves the margin.',
       when: 'F_r >= F_b',
     },
