@@ -2,7 +2,7 @@ import { calculationList, calculationNamed } from '../src/conversation/catalogue
 import type { Command } from '../src/conversation/command.js';
 import { notice } from '../src/conversation/replies.js';
 import type { Turn } from '../src/conversation/turn.js';
-import { type Calculation, PARTS } from '../src/core/calculation.js';
+import { type Calculation, groupOf, PARTS } from '../src/core/calculation.js';
 import { capital } from '../src/render/text.js';
 
 export const helpCommand: Command = {
@@ -19,7 +19,7 @@ export const helpCommand: Command = {
 };
 
 const commandsOf = (calculations: readonly Calculation[]): string =>
-  [...new Set(calculations.map(({ slash }) => `/${slash.split(' ')[0]}`))].join(', ');
+  [...new Set(calculations.map((calculation) => `/${groupOf(calculation)}`))].join(', ');
 
 /** In the order of the commands, which is the order in which builders ask. */
 const ofPart = ({ commands }: Turn, part: string): readonly Calculation[] =>

@@ -1,5 +1,5 @@
 import { quantityTable } from '../../data/quantities.js';
-import type { Calculation, Condition, Input } from '../core/calculation.js';
+import { type Calculation, type Condition, hasDefault, type Input } from '../core/calculation.js';
 import { calculations } from '../core/calculations/index.js';
 import { functions } from '../core/functions.js';
 import { toSI, unitNamed } from '../core/quantity/units.js';
@@ -54,11 +54,7 @@ function inputEntry(input: Input): Record<string, unknown> {
   return input.kind === 'lookup' ? { ...common, suggestions: input.suggestions } : common;
 }
 
-const neededText = (input: Input): boolean | Condition => {
-  if (input.needed === false) return false;
-  const falls = input.kind === 'quantity' || input.kind === 'choice' ? input.default !== undefined : false;
-  return falls ? false : (input.needed ?? true);
-};
+const neededText = (input: Input): boolean | Condition => !hasDefault(input) && (input.needed ?? true);
 
 function calculationEntry(calculation: Calculation): Record<string, unknown> {
   const { id, slash, title, question, part, inputs, oneOf, constants, steps, results, cautions, sources, examples } =

@@ -1,4 +1,4 @@
-import type { Calculation } from '../core/calculation.js';
+import { type Calculation, groupOf } from '../core/calculation.js';
 import type { Reply } from '../core/reply.js';
 import { wordsOf } from '../language/cues.js';
 import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
@@ -43,12 +43,10 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
 /** "What if it comes from a 20 L reservoir": another question of the same kind is named, and the open one takes all that is said. */
 async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, open: Calculation): Promise<boolean> {
   if (!best || !CHANGES.test(heard.text) || heard.mentions.length === 0) return false;
-  if (commandOf(best.calculation) !== commandOf(open)) return false;
+  if (groupOf(best.calculation) !== groupOf(open)) return false;
   const { assignment } = await understand(heard, open.inputs, hintsFor(turn, heard.said));
   return assignment.roles.length > 0 && assignment.unused.length === 0;
 }
-
-const commandOf = ({ slash }: Calculation): string => slash.split(' ')[0]!;
 
 async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]> {
   const first = emergency(heard.text);

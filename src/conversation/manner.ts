@@ -1,5 +1,5 @@
 import type { Calculation } from '../core/calculation.js';
-import { NAMED, type TopicScore } from '../language/topic.js';
+import { hasOwnCue, NAMED, type TopicScore } from '../language/topic.js';
 import type { Turn } from './turn.js';
 import type { Heard } from './understand.js';
 
@@ -29,9 +29,6 @@ export const ASKS =
 /** It tells something. */
 export const STATES =
   /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank)/;
-
-/** A cue that means one calculation, rather than the name of a thing that several speak of. */
-const hasOwnCue = ({ cues }: TopicScore): boolean => cues.some((cue) => !cue.startsWith('~'));
 
 /** Whether a message names another topic than the open one. */
 function namesOther(topics: readonly TopicScore[], open: Calculation, least: number): boolean {

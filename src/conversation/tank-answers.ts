@@ -1,5 +1,5 @@
 import { answerIn, mainFirst } from '../core/answer.js';
-import type { Calculation, ProfileKey } from '../core/calculation.js';
+import { type Calculation, isAlwaysNeeded, type ProfileKey } from '../core/calculation.js';
 import type { GivenValue, Outcome } from '../core/outcome.js';
 import { run } from '../core/run.js';
 import { type Preferences, show } from '../core/show-value.js';
@@ -20,13 +20,11 @@ interface Standing {
 /** Inputs that a calculation cannot do without, whatever else is said. */
 function mustsOf({ inputs, oneOf }: Calculation): readonly string[] {
   const alternatives = oneOf.flat();
-  return Object.entries(inputs).flatMap(([id, input]) => {
-    const falls = (input.kind === 'quantity' || input.kind === 'choice') && input.default !== undefined;
-    return input.needed === undefined && !falls && !alternatives.includes(id) ? [id] : [];
-  });
+  return Object.entries(inputs).flatMap(([id, input]) =>
+    isAlwaysNeeded(input) && !alternatives.includes(id) ? [id] : [],
+  );
 }
-const known = new Map(calculationList.map((calculation) => [calculation, mustsOf(calculation)]));
-const musts = (calculation: Calculation): readonly string[] => known.get(calculation)!;
+const musts = new Map(calculationList.map((calculation) => [calculation, mustsOf(calculation)]));
 const mayBeFed = ({ inputs }: Calculation): boolean => Object.values(inputs).some(({ profile }) => isFed(profile));
 
 /** What a tank's page alone makes of every calculation that it has a number for. */
@@ -40,7 +38,8 @@ function standings(values: Values): Standing[] {
   return calculationList.flatMap((calculation) => {
     const own = inputsOfTank(calculation, said);
     if (Object.keys(own).length === 0 && !mayBeFed(calculation)) return [];
-    if (musts(calculation).filter((id) => !own[id] && !isFed(calculation.inputs[id]!.profile)).length > 1) return [];
+    if (musts.get(calculation)!.filter((id) => !own[id] && !isFed(calculation.inputs[id]!.profile)).length > 1)
+      return [];
     const lacking = Object.entries(calculation.inputs).flatMap(([id, { profile }]) =>
       profile && !own[id] ? [[id, profile] as const] : [],
     );

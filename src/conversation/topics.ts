@@ -7,7 +7,7 @@ import type { Reply } from '../core/reply.js';
 import type { Preferences } from '../core/show-value.js';
 import { countsThings } from '../language/candidates.js';
 import { givenFrom, readingChoices, readValue } from '../language/read-value.js';
-import type { TopicScore } from '../language/topic.js';
+import { hasOwnCue, type TopicScore } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
 import { asEarlier } from './dialogue.js';
 import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, STATES } from './manner.js';
@@ -26,8 +26,8 @@ export const STRONG = 2.2;
 /** From here on a message that tells something asks it all the same: "my top-off sticks open …". */
 const VERY_STRONG = 3.5;
 /** A score that comes from more than the names of things; a shape of tank is only what it is. */
-const saysStrongly = ({ score, cues, calculation }: TopicScore): boolean =>
-  score >= VERY_STRONG && calculation.part !== 'tank' && cues.some((cue) => !cue.startsWith('~'));
+const saysStrongly = (topic: TopicScore): boolean =>
+  topic.score >= VERY_STRONG && topic.calculation.part !== 'tank' && hasOwnCue(topic);
 
 const over = ({ dialogue }: Turn, fresh: Given): Given => ({ ...asEarlier(dialogue.given), ...fresh });
 

@@ -154,6 +154,12 @@ export type Input = QuantityInput | ChoiceInput | ClockInput | DateInput | Looku
 export const defaultsOf = ({ default: fallback }: QuantityInput): readonly Default[] =>
   fallback === undefined ? [] : Array.isArray(fallback) ? (fallback as readonly Default[]) : [fallback as Default];
 
+export const hasDefault = (input: Input): boolean =>
+  (input.kind === 'quantity' || input.kind === 'choice') && input.default !== undefined;
+
+/** It is asked for whenever it is not given, unless another of `oneOf` stands in for it. */
+export const isAlwaysNeeded = (input: Input): boolean => input.needed === undefined && !hasDefault(input);
+
 type Spec<T extends Input> = Omit<T, 'kind' | 'quantity'>;
 export const quantity = (name: QuantityName, spec: Spec<QuantityInput>): QuantityInput => ({
   kind: 'quantity',
@@ -332,3 +338,6 @@ export interface Calculation extends CalculationSpec {
   readonly constants: Readonly<Record<string, Constant>>;
   readonly rules: readonly Rule[];
 }
+
+/** The command that it stands under: the first word of its slash path. */
+export const groupOf = ({ slash }: Calculation): string => slash.split(' ')[0]!;

@@ -1,9 +1,8 @@
-import type { Input, QuantityInput } from '../core/calculation.js';
-import { toSI, unitNamed } from '../core/quantity/units.js';
+import { type Input, isAlwaysNeeded, type QuantityInput } from '../core/calculation.js';
 import type { CueFound } from './cues.js';
 import type { CuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
-import { type Hints, narrowness, type Reading, readingsOf } from './readings.js';
+import { type Hints, inBand, narrowness, type Reading, readingsOf } from './readings.js';
 import { isQuantity } from './sizes.js';
 
 /** A mention that could be the value of an input. */
@@ -70,8 +69,8 @@ export function candidatesFor(
       (thing === 'chamber' && id === level ? 1 : 0) -
       (thing === 'chamber' && OF_WATER.test(id) ? 1 : 0) +
       (id.startsWith('display.') ? OF_THE_TANK : 0) +
-      (bare && id !== asked && !inRange(input, first.si) ? -BEYOND : 0) +
-      (isWanted(input) ? 0.15 : bare && near < NEAR ? -0.6 : 0) -
+      (bare && id !== asked && !inBand(first.si, input.range) ? -BEYOND : 0) +
+      (isAlwaysNeeded(input) ? 0.15 : bare && near < NEAR ? -0.6 : 0) -
       (bare && input.quantity === 'count' && near === 0 ? 1 : 0);
     const reason =
       near > NEAR
@@ -91,10 +90,6 @@ const isOddSalinity = ({ quantity }: QuantityInput, bare: boolean, { plausible }
 
 /** What it costs a bare number that an input cannot be it: 79 are no heaters. */
 const BEYOND = 1.5;
-const inRange = ({ range: [low, high, unit] }: QuantityInput, si: number): boolean => {
-  const row = unitNamed(unit);
-  return si >= toSI(low, row) - 1e-12 && si <= toSI(high, row) + 1e-12;
-};
 
 /** A number in words and without a unit counts things, or is a share such as "half". */
 const ofWords = ({ quantity }: QuantityInput, { value }: Mention): boolean =>
@@ -188,9 +183,6 @@ function twinOf(id: string, inputs: Readonly<Record<string, Input>>): string | u
   const twins = OF_SUMP.test(id) ? [leaf, `display.${leaf}`] : [`sump_${leaf}`, `sump.${leaf}`];
   return twins.find((name) => name in inputs);
 }
-
-/** It would be asked for if it were not given. */
-export const isWanted = (input: QuantityInput): boolean => input.default === undefined && input.needed === undefined;
 
 /** From 1, beside a cue word, down to 0, out of reach. Another clause, or another number of the kind in between, weakens it. */
 function closeness(mention: Mention, cues: readonly CueFound[], text: string, mentions: readonly Mention[]): number {

@@ -27,7 +27,8 @@ export interface Hints {
   readonly now: Date;
 }
 
-const inBand = (si: number, band: QuantityInput['range']): boolean => {
+/** Whether a value lies in a band, both ends allowed. */
+export const inBand = (si: number, band: QuantityInput['range']): boolean => {
   const unit = unitNamed(band[2]);
   return si >= toSI(band[0], unit) - 1e-12 && si <= toSI(band[1], unit) + 1e-12;
 };

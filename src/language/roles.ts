@@ -1,16 +1,7 @@
-import type { Input, QuantityInput } from '../core/calculation.js';
+import { type Input, isAlwaysNeeded, type QuantityInput } from '../core/calculation.js';
 import type { UnitRow } from '../core/quantity/units.js';
 import { bestMatch } from './best-match.js';
-import {
-  type Candidate,
-  candidatesFor,
-  DECOY_NEAR,
-  isLabel,
-  isWanted,
-  leastNear,
-  mismatchOf,
-  NEAR,
-} from './candidates.js';
+import { type Candidate, candidatesFor, DECOY_NEAR, isLabel, leastNear, mismatchOf, NEAR } from './candidates.js';
 import type { Words } from './cues.js';
 import { cuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
@@ -94,7 +85,7 @@ export function assignRoles(
   const hasRoom = (mention: Mention): boolean => {
     const kinds = mention.units.flatMap(({ quantities }) => quantities);
     const lacking = Object.values(inputs).filter(
-      (input) => isQuantity(input) && isWanted(input) && kinds.includes(input.quantity),
+      (input) => isQuantity(input) && isAlwaysNeeded(input) && kinds.includes(input.quantity),
     ).length;
     const alike = mentions.filter(({ units }) =>
       units.some(({ quantities }) => quantities.some((kind) => kinds.includes(kind))),

@@ -1,4 +1,4 @@
-import type { Calculation, Input } from '../core/calculation.js';
+import { type Calculation, groupOf, type Input } from '../core/calculation.js';
 import { type CueFound, indexPhrases, lengthOfPhrase, type PhraseIndex, phrasesIn, type Words } from './cues.js';
 import { cuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
@@ -34,6 +34,7 @@ interface Cues {
 }
 
 /** A cue written `~sump` only leans towards its calculation: the word names a thing that several speak of. */
+const LEANS = '~';
 const WEAK = 0.5;
 
 const cuesOfLists = new WeakMap<readonly Calculation[], Cues>();
@@ -43,13 +44,13 @@ function cuesOf(calculations: readonly Calculation[]): Cues {
   const known = cuesOfLists.get(calculations);
   if (known) return known;
   const groups = new Map<string, Set<string>>();
-  for (const { cues, slash } of calculations) {
-    for (const cue of cues) groups.set(cue, (groups.get(cue) ?? new Set()).add(slash.split(' ')[0]!));
+  for (const calculation of calculations) {
+    for (const cue of calculation.cues) groups.set(cue, (groups.get(cue) ?? new Set()).add(groupOf(calculation)));
   }
   const weights = new Map(
     [...groups].map(([cue, { size }]) => [
       cue,
-      ((cue.startsWith('~') ? WEAK : 1) * (1 + 0.6 * (lengthOfPhrase(cue) - 1))) / Math.sqrt(size),
+      ((cue.startsWith(LEANS) ? WEAK : 1) * (1 + 0.6 * (lengthOfPhrase(cue) - 1))) / Math.sqrt(size),
     ]),
   );
   const cues = { weights, index: indexPhrases(weights.keys()) };
@@ -104,10 +105,11 @@ export function topicsOf(
     .sort((a, b) => rank(b) - rank(a));
 }
 
+/** A cue that means one calculation was said, rather than only the name of a thing that several speak of. */
+export const hasOwnCue = ({ cues }: TopicScore): boolean => cues.some((cue) => !cue.startsWith(LEANS));
+
 /** What topics are ordered by: what their cues say, and how much of the message is in their words. */
 export const rank = ({ score, like }: TopicScore): number => score + LIKENESS * like;
-
-const groupOf = ({ slash }: Calculation): string => slash.split(' ')[0]!;
 
 /** The weight of cues that do not lie inside one another: "how many gallons" and "gallons is" count once. */
 function sumOfSeparate(cues: readonly { weight: number; places: readonly CueFound[] }[]): number {
