@@ -14,7 +14,7 @@ import {
 } from '../src/conversation/build-plan.js';
 import type { Command, CommandAction, CommandOption } from '../src/conversation/command.js';
 import { bought, buy, drop, PURCHASE_PARTS, purchaseIn, shopping } from '../src/conversation/purchases.js';
-import { makeReply } from '../src/conversation/replies.js';
+import { refusal } from '../src/conversation/replies.js';
 import { currentTank, type Turn } from '../src/conversation/turn.js';
 import type { Reply } from '../src/core/reply.js';
 
@@ -28,8 +28,6 @@ const pricesOf = (said: ReturnType<typeof purchaseIn>): Paid => ({
   ...(said?.price === undefined ? {} : { price: said.price }),
   ...(said?.total === undefined ? {} : { total: said.total }),
 });
-
-const refusal = (turn: Turn, text: string): Reply => makeReply(turn.speaker, 'refusal', text, { private: true });
 
 async function dayIn(turn: Turn, text: string, ahead: boolean): Promise<string | undefined> {
   const { findDate } = await import('../src/language/dates.js');
@@ -51,11 +49,14 @@ const onStep =
     if (!plan) return [noPlan(turn)];
     const found = stepNamed(text, plan.build.steps);
     if (!found)
-      return [refusal(turn, `The build has no step “${text}”: “/plan steps” lists them. Nothing was changed.`)];
+      return [refusal(turn.speaker, `The build has no step “${text}”: “/plan steps” lists them. Nothing was changed.`)];
     const on = await dayIn(turn, day, ahead);
     if (!on)
       return [
-        refusal(turn, `“${day}” is no day I can read: write today, saturday or 2027-03-14. Nothing was changed.`),
+        refusal(
+          turn.speaker,
+          `“${day}” is no day I can read: write today, saturday or 2027-03-14. Nothing was changed.`,
+        ),
       ];
     return [await run(turn, plan, found, on)];
   };
@@ -78,7 +79,7 @@ export const planCommand: Command = {
         return [
           start
             ? await startBuild(turn, start, /live|seed/.test(rock))
-            : refusal(turn, `“${text}” is no day I can read: write today, saturday or 2027-03-14.`),
+            : refusal(turn.speaker, `“${text}” is no day I can read: write today, saturday or 2027-03-14.`),
         ];
       },
     },
@@ -140,10 +141,10 @@ export const planCommand: Command = {
         const named = (text: string) => (text === '' ? [] : [stepNamed(text, plan.build.steps)]);
         const [first, then] = [named(after), named(before)];
         if ([...first, ...then].includes(undefined))
-          return [refusal(turn, 'That is no step of this build: “/plan steps” lists them. Nothing was added.')];
+          return [refusal(turn.speaker, 'That is no step of this build: “/plan steps” lists them. Nothing was added.')];
         const length = Number(days.replace(/[^\d.]/g, ''));
         if (!Number.isInteger(length) || length < 1 || length > 365)
-          return [refusal(turn, 'A step takes 1 to 365 whole days: nothing was added.')];
+          return [refusal(turn.speaker, 'A step takes 1 to 365 whole days: nothing was added.')];
         const known = (steps: typeof first) => steps.filter((entry) => entry !== undefined);
         return [
           await addStep(turn, plan, { name: name.trim(), days: length, after: known(first), before: known(then) }),
@@ -169,7 +170,7 @@ export const planCommand: Command = {
       private: true,
       run: async (turn, { item: text = '', price, quantity, part }) => {
         const said = purchaseIn(text);
-        if (!said) return [refusal(turn, 'Say what to buy: /plan buy item:2 heaters at 45 each.')];
+        if (!said) return [refusal(turn.speaker, 'Say what to buy: /plan buy item:2 heaters at 45 each.')];
         const number = (typed: string) => Number(typed.replace(/[^\d.-]/g, '') || Number.NaN);
         return [
           await buy(
@@ -199,7 +200,10 @@ export const planCommand: Command = {
         const on = await dayIn(turn, day, false);
         if (!on || Number.isNaN(paid.price))
           return [
-            refusal(turn, 'Write the price as a number and the day as today or 2027-03-14. Nothing was changed.'),
+            refusal(
+              turn.speaker,
+              'Write the price as a number and the day as today or 2027-03-14. Nothing was changed.',
+            ),
           ];
         return [await bought(turn, said?.item ?? text, on, paid)];
       },

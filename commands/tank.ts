@@ -1,6 +1,6 @@
 import type { Command } from '../src/conversation/command.js';
 import type { Tank } from '../src/conversation/ports.js';
-import { makeReply, notice, saying } from '../src/conversation/replies.js';
+import { notice, refusal, saying } from '../src/conversation/replies.js';
 import { keep, shownStored } from '../src/conversation/statement.js';
 import { tankAnswers } from '../src/conversation/tank-answers.js';
 import { makeCurrent, removeTank, startTank, tankCalled } from '../src/conversation/tank-names.js';
@@ -12,9 +12,8 @@ import { capital } from '../src/render/text.js';
 const NONE = 'No tank is kept for you yet: tell me its size, for example “it’s 150x60x55 cm, 12 mm glass”.';
 
 const noSuch = (turn: Turn, name: string) =>
-  makeReply(turn.speaker, 'refusal', `You have no tank called ${name.trim()}.`, {
+  refusal(turn.speaker, `You have no tank called ${name.trim()}.`, {
     body: turn.tanks.length > 0 ? `You have: ${turn.tanks.map((tank) => tank.name).join(', ')}.` : NONE,
-    private: true,
   });
 
 const tankOption = { name: 'name', description: 'which tank', suggest: 'tank' as const };
@@ -106,20 +105,17 @@ export const tankCommand: Command = {
         const { field, fieldName, value } = fieldAndValue(typed, given);
         if (!field)
           return [
-            makeReply(turn.speaker, 'refusal', `A tank’s page has no ${fieldName}.`, {
+            refusal(turn.speaker, `A tank’s page has no ${fieldName}.`, {
               body: `It has: ${[...profileFields.values()].map(({ input }) => input.name).join('; ')}.`,
-              private: true,
             }),
           ];
         const read = await readValue(field.input, value, hintsFor(turn, []));
-        if ('problem' in read) return [makeReply(turn.speaker, 'refusal', read.problem, { private: true })];
+        if ('problem' in read) return [refusal(turn.speaker, read.problem)];
         if ('doubt' in read)
           return [
-            makeReply(
+            refusal(
               turn.speaker,
-              'refusal',
               `Say the unit too: the ${field.input.name} could be ${read.doubt.map(({ unit }) => unit.shown).join(' or ')}.`,
-              { private: true },
             ),
           ];
         return [
@@ -142,11 +138,7 @@ export const tankCommand: Command = {
         const tank = currentTank(turn);
         const field = fieldNamed(fieldName);
         if (!tank || !field || !tank.values[field.key])
-          return [
-            makeReply(turn.speaker, 'refusal', `There is no ${fieldName} on your current tank’s page.`, {
-              private: true,
-            }),
-          ];
+          return [refusal(turn.speaker, `There is no ${fieldName} on your current tank’s page.`)];
         await turn.store.removeValue(turn.speaker.id, tank.id, field.key, now(turn));
         forgetSaid(turn, [field.key]);
         return [
@@ -168,14 +160,7 @@ export const tankCommand: Command = {
         const tank = tankCalled(turn, name);
         if (!tank) return [noSuch(turn, name)];
         if (confirm.trim().toLowerCase() !== 'remove')
-          return [
-            makeReply(
-              turn.speaker,
-              'refusal',
-              `Nothing was deleted: write /tank remove name:${tank.name} confirm:remove.`,
-              { private: true },
-            ),
-          ];
+          return [refusal(turn.speaker, `Nothing was deleted: write /tank remove name:${tank.name} confirm:remove.`)];
         const next = await removeTank(turn, tank);
         const now = next ? ` “${next.name}” is the current tank now.` : '';
         return [notice(turn.speaker, `Deleted “${tank.name}” and its numbers.${now}`, { private: true })];

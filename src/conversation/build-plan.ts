@@ -3,10 +3,10 @@ import { type BuildStep, buildSteps } from '../../data/build-steps.js';
 import { literal } from '../core/literal.js';
 import { dateText, shownDate } from '../core/quantity/date-text.js';
 import type { Reply } from '../core/reply.js';
-import { type Build, besides, type Dated, schedule, tooEarly } from '../core/schedule.js';
+import { type Build, besides, type Dated, leadsTo, schedule, tooEarly } from '../core/schedule.js';
 import { capital } from '../render/text.js';
 import type { Tank } from './ports.js';
-import { makeReply, notice, saying } from './replies.js';
+import { notice, refusal, saying } from './replies.js';
 import { type Listed, tankList } from './tank-list.js';
 import { tankFor } from './tank-names.js';
 import { currentTank, type Turn } from './turn.js';
@@ -107,7 +107,6 @@ export function stepNamed(text: string, steps: readonly BuildStep[]): BuildStep 
 /** Lays the build out, or moves its start; what was ticked off stays. */
 export async function startBuild(turn: Turn, start: string, seeded: boolean): Promise<Reply> {
   const { tank } = await tankFor(turn, undefined);
-  turn.tanks = await turn.store.tanks(turn.speaker.id);
   const begun = (await list.read(turn, tank)).find(({ value }) => value.kind === 'start');
   const value: Entry = { kind: 'start', start, seeded };
   if (begun) await list.change(turn, tank, begun.id, value);
@@ -153,7 +152,7 @@ function consequence(before: BuildPlan, after: BuildPlan): string {
 export async function finishStep(turn: Turn, plan: BuildPlan, step: BuildStep, date: string): Promise<Reply> {
   const { waitsFor } = dateOf(plan, step.id) ?? { waitsFor: [] };
   const after = await say(turn, plan, step.id, ({ skipped: _, ...before }) => ({ ...before, done: date }));
-  const open = waitsFor.map((id) => plan.build.steps.find((candidate) => candidate.id === id)!);
+  const open = waitsFor.map((id) => stepWith(plan, id));
   const why = (id: string) => step.after.find(([before]) => before === id)?.[1] ?? 'it comes first';
   return page(turn, after, `Ticked off: ${step.name}, ${shownDate(date)}. ${consequence(plan, after)}`.trim(), {
     cautions: open.map(({ id, name }) => ({
@@ -171,11 +170,11 @@ export async function reopenStep(turn: Turn, plan: BuildPlan, step: BuildStep): 
 /** Puts a step on a later day, the rest following; refuses a day before what it waits for is over. */
 export async function moveStep(turn: Turn, plan: BuildPlan, step: BuildStep, date: string): Promise<Reply> {
   if (plan.build.said[step.id]?.done)
-    return refusal(turn, `${capital(step.name)} is done: say it is not, and then move it.`);
+    return refusal(turn.speaker, `${capital(step.name)} is done: say it is not, and then move it.`);
   const early = tooEarly(step.id, date, plan.build);
   if (early)
     return refusal(
-      turn,
+      turn.speaker,
       `${capital(step.name)} can’t be on ${shownDate(date)}: ${early.waitsFor.step.name} runs to ${shownDate(early.waitsFor.end)} (${early.why}). ${shownDate(early.earliest)} is the first day that would do; nothing was moved.`,
     );
   const after = await say(turn, plan, step.id, (before) => ({ ...before, from: date }));
@@ -207,10 +206,10 @@ export async function addStep(
     after: after.map(({ id }) => id),
     before: before.map(({ id }) => id),
   };
-  const circle = [...value.before].find((id) => comesBefore(plan, id, value.after));
+  const circle = value.before.find((id) => leadsTo(id, value.after, (other) => waitedFor(plan, other)));
   if (circle)
     return refusal(
-      turn,
+      turn.speaker,
       `“${name}” can’t come before ${nameOf(plan, circle)} and after what waits for it: nothing was added.`,
     );
   await list.add(turn, plan.tank, [value]);
@@ -222,21 +221,10 @@ export async function addStep(
   );
 }
 
-const nameOf = ({ build }: BuildPlan, id: string): string => build.steps.find((step) => step.id === id)!.name;
-
-/** Whether a step comes before one of some others, or is one of them. */
-const comesBefore = (plan: BuildPlan, id: string, others: readonly string[]): boolean =>
-  others.some(
-    (other) =>
-      other === id ||
-      comesBefore(
-        plan,
-        id,
-        plan.build.steps.find((step) => step.id === other)!.after.map(([before]) => before),
-      ),
-  );
-
-const refusal = (turn: Turn, text: string): Reply => makeReply(turn.speaker, 'refusal', text, { private: true });
+const stepWith = ({ build }: BuildPlan, id: string): BuildStep => build.steps.find((step) => step.id === id)!;
+const nameOf = (plan: BuildPlan, id: string): string => stepWith(plan, id).name;
+/** What a step waits for, left out or not: it may be wanted again. */
+const waitedFor = (plan: BuildPlan, id: string): string[] => stepWith(plan, id).after.map(([before]) => before);
 
 const span = ({ start, end }: Dated): string =>
   start === end ? shownDate(start) : `${shownDate(start)} to ${shownDate(end)}`;
@@ -311,7 +299,7 @@ export function stepPage(turn: Turn, plan: BuildPlan, step: BuildStep): Reply {
   const dated = all.find(({ step: { id } }) => id === step.id);
   if (!dated)
     return refusal(
-      turn,
+      turn.speaker,
       `${capital(step.name)} is left out of this build; say “/plan done” or “/plan reopen” to have it back.`,
     );
   const beside = besides(dated, all, build).map(({ step: { name } }) => name);

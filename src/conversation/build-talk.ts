@@ -1,6 +1,7 @@
 import { dateAfter } from '../core/quantity/date-text.js';
 import type { Reply } from '../core/reply.js';
 import { schedule } from '../core/schedule.js';
+import { numberAt } from '../language/number-words.js';
 import { planOf, stepNamed } from './build-plan.js';
 import { isListed, purchaseIn } from './purchases.js';
 import type { Turn } from './turn.js';
@@ -42,7 +43,6 @@ const MOVES =
 /** "Push the leak test a week", "delay the build by 3 days". */
 const MOVES_BY =
   /^(?:please |can you )?(?:move|push|postpone|delay|shift|put off)\s+(?:the |my )?(.+?)\s+(?:back |by |for |another )*(an?|one|two|three|four|\d{1,3}) (day|week)s?\b/;
-const SMALL: Readonly<Record<string, number>> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4 };
 const SKIPS = /^(?:skip|leave out|i (?:do not|don'?t|wo n'?t|won'?t) (?:need to )?)\s*(?:the |do |any )?(.+?)[.!]*$/;
 
 /** The step of the member's build that a text names; nothing while no build is laid out. */
@@ -107,7 +107,7 @@ async function movedBy(turn: Turn, text: string): Promise<string | undefined> {
   const plan = match ? await planOf(turn) : undefined;
   if (!match || !plan) return undefined;
   const [, what = '', count = '', unit] = match;
-  const days = (SMALL[count] ?? Number(count)) * (unit === 'week' ? 7 : 1);
+  const days = (numberAt(count, 0)?.value ?? 1) * (unit === 'week' ? 7 : 1);
   const { build } = plan;
   if (/^(?:whole |entire )?(?:build|schedule|plan|everything|it all)$/.test(what))
     return `/plan start date:${dateAfter(build.start, days)} rock:${build.seeded ? 'live' : 'dry'}`;

@@ -1,9 +1,10 @@
 import { z } from 'zod/mini';
 import { forReading, withDecimals } from '../core/quantity/number.js';
 import type { Reply } from '../core/reply.js';
+import { numberAt } from '../language/number-words.js';
 import { capital } from '../render/text.js';
 import type { Tank } from './ports.js';
-import { makeReply, notice } from './replies.js';
+import { notice, refusal } from './replies.js';
 import { type Listed, tankList } from './tank-list.js';
 import { tankFor } from './tank-names.js';
 import { currentTank, type Turn } from './turn.js';
@@ -42,7 +43,7 @@ export type Purchase = z.infer<typeof purchase>;
 
 const list = tankList<Purchase>('purchase', purchase);
 
-export const money = (amount: number): string => forReading(withDecimals(amount, 2));
+const money = (amount: number): string => forReading(withDecimals(amount, 2));
 
 /** Items and prices that a person could mean; beyond them a comma or a unit slipped. */
 const MOST_PRICE = 1e6;
@@ -82,26 +83,13 @@ export function purchaseIn(text: string): Said | undefined {
   const counted = phrase.match(
     /^(?:(\d+)\s*(?:x|×)?|(an?|one|two|three|four|five|six|eight|ten|a dozen|a pair of))\s+(.+)$/i,
   );
-  const words: Record<string, number> = {
-    a: 1,
-    an: 1,
-    one: 1,
-    two: 2,
-    three: 3,
-    four: 4,
-    five: 5,
-    six: 6,
-    eight: 8,
-    ten: 10,
-    'a dozen': 12,
-    'a pair of': 2,
-  };
   const item = (counted?.[3] ?? phrase)
     .replace(/^(?:the|my|some)\s+/i, '')
     .replace(/[.!]+$/, '')
     .trim();
   if (item === '') return undefined;
-  const quantity = counted?.[1] ? Number(counted[1]) : (words[counted?.[2]?.toLowerCase() ?? ''] ?? 1);
+  // "A heater" is one: no number stands in it.
+  const quantity = counted?.[1] ? Number(counted[1]) : (numberAt(counted?.[2]?.toLowerCase() ?? '', 0)?.value ?? 1);
   const said = {
     item,
     quantity,
@@ -122,12 +110,12 @@ export async function buy(turn: Turn, said: Said, part?: string): Promise<Reply>
   const price = said.price ?? (said.total === undefined ? undefined : said.total / quantity);
   if (!(quantity > 0 && quantity <= MOST_QUANTITY && Number.isInteger(quantity)))
     return refusal(
-      turn,
+      turn.speaker,
       `A quantity is a whole number from 1 to ${forReading(String(MOST_QUANTITY))}: nothing was added.`,
     );
   if (price !== undefined && !(price >= 0 && price <= MOST_PRICE))
     return refusal(
-      turn,
+      turn.speaker,
       `A price is a number from 0 to ${forReading(String(MOST_PRICE))}, in your own money: nothing was added.`,
     );
   const { tank } = await tankFor(turn, undefined);
@@ -160,9 +148,9 @@ async function entryNamed(
   const items = (found.length > 0 ? found : entries).map(({ value }) => value.item).join('; ');
   return {
     problem: refusal(
-      turn,
+      turn.speaker,
       found.length > 0 ? `Several items are called that: say which.` : `“${text.trim()}” is not on the shopping list.`,
-      items === '' ? undefined : `On it: ${items}.`,
+      items === '' ? {} : { body: `On it: ${items}.` },
     ),
   };
 }
@@ -233,6 +221,3 @@ export async function shopping(turn: Turn, tank: Tank | undefined, first?: strin
     private: true,
   });
 }
-
-const refusal = (turn: Turn, text: string, body?: string): Reply =>
-  makeReply(turn.speaker, 'refusal', text, { ...(body === undefined ? {} : { body }), private: true });

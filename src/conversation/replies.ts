@@ -26,5 +26,9 @@ export function makeReply(speaker: Speaker, kind: Reply['kind'], headline: strin
 export const notice = (speaker: Speaker, headline: string, parts: Parts = {}): Reply =>
   makeReply(speaker, 'notice', headline, parts);
 
+/** A refusal about what is the member's own. */
+export const refusal = (speaker: Speaker, headline: string, parts: Parts = {}): Reply =>
+  makeReply(speaker, 'refusal', headline, { private: true, ...parts });
+
 /** A button that says something for the member. */
 export const saying = (label: string, say: string): Action => ({ verb: 'say', label, say });

@@ -99,16 +99,23 @@ export function schedule(build: Build): Dated[] {
     });
 }
 
+/** Whether a step is one of some others or, through whatever stands before them, comes before one of them. */
+export function leadsTo(id: string, others: readonly string[], before: (id: string) => readonly string[]): boolean {
+  const seen = new Set<string>();
+  const reaches = (other: string): boolean => {
+    if (other === id) return true;
+    if (seen.has(other)) return false;
+    seen.add(other);
+    return before(other).some(reaches);
+  };
+  return others.some(reaches);
+}
+
 /** Steps that may be worked on while this one runs: neither waits for the other, and their days overlap. */
 export function besides(dated: Dated, all: readonly Dated[], build: Build): Dated[] {
-  const needs = (a: Step, b: string, seen = new Set<string>()): boolean =>
-    stepsBefore(a, build).some((id) => {
-      if (id === b) return true;
-      if (seen.has(id)) return false;
-      seen.add(id);
-      const found = build.steps.find((step) => step.id === id);
-      return found !== undefined && needs(found, b, seen);
-    });
+  const before = (id: string): readonly string[] =>
+    build.steps.filter((step) => step.id === id).flatMap((step) => stepsBefore(step, build));
+  const needs = (a: Step, b: string): boolean => leadsTo(b, before(a.id), before);
   return all.filter(
     (other) =>
       other.step.id !== dated.step.id &&

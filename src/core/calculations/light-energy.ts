@@ -4,6 +4,7 @@ import { day } from '../constants.js';
 import { calculation } from '../define.js';
 import { litHours } from '../inputs/light.js';
 import { lightChannels } from '../inputs/light-channels.js';
+import { energyPrice } from '../inputs/mains.js';
 
 const perMonth = { metric: 'kWh/month', us: 'kWh/month' };
 
@@ -55,17 +56,7 @@ export const lightEnergy = calculation({
       profile: 'light.power',
     }),
     hours_per_day: quantity('time', { ...litHours, symbol: 'h' }),
-    price_per_kwh: quantity('energy price', {
-      symbol: 'c',
-      name: 'price of electricity',
-      words: ['price', 'kwh', 'per kwh', 'electricity', 'rate', 'costs'],
-      range: [0.001, 1000, 'currency/kWh'],
-      usual: [0.05, 0.8, 'currency/kWh'],
-      needed: false,
-      ask: 'What does a kilowatt hour cost?',
-      example: '0.28 per kWh, or 28 cents per kWh',
-      profile: 'room.energy_price',
-    }),
+    price_per_kwh: quantity('energy price', { ...energyPrice, needed: false }),
     price_in: choice({
       name: 'price in cents or whole units',
       words: ['price in'],
