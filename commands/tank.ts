@@ -2,7 +2,7 @@ import type { Command } from '../src/conversation/command.js';
 import type { Tank } from '../src/conversation/ports.js';
 import { notice, refusal, saying } from '../src/conversation/replies.js';
 import { keep, shownStored } from '../src/conversation/statement.js';
-import { tankAnswers } from '../src/conversation/tank-answers.js';
+import { standings, tankAnswers } from '../src/conversation/tank-answers.js';
 import { makeCurrent, removeTank, startTank, tankCalled } from '../src/conversation/tank-names.js';
 import { currentTank, forgetSaid, hintsFor, now, preferencesFor, type Turn } from '../src/conversation/turn.js';
 import { profileFields } from '../src/core/profile.js';
@@ -219,7 +219,7 @@ const MOST_OPENED = 3;
 
 /** What the page is enough for, and which number more is worth finding out. */
 function answersLines({ values }: Tank): string[] {
-  const { ready, missing } = tankAnswers(values);
+  const { ready, missing } = tankAnswers(standings(values));
   const titles = (calculations: readonly { title: string }[], most: number) => {
     const named = calculations.slice(0, most).map(({ title }) => title.toLowerCase());
     return [...named, ...(calculations.length > most ? [`${calculations.length - most} more`] : [])].join('; ');

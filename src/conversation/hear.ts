@@ -90,7 +90,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   const into = target === undefined ? [] : topicsOf(wordsOf(target), heard.mentions, calculationList);
   if (into[0] && into[0].calculation !== open) {
     why.push('it puts the last answer into another question');
-    return question(turn, heard, into);
+    return question(turn, heard, into[0]);
   }
   if (open && (isChange(heard, topics, open, turn) || (await fitsOpen(turn, heard, best, open)))) {
     why.push('it changes a number of the last question');
@@ -102,7 +102,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const stated = await state(turn, heard, why, best !== undefined && best.score >= NAMED ? best : undefined);
     if (stated) return stated;
   }
-  if (best && best.score >= NAMED) return question(turn, heard, topics);
+  if (best && best.score >= NAMED) return question(turn, heard, best);
   if (heard.mentions.length > 0 && !ASKS.test(heard.text)) {
     const stated = await state(turn, heard, why);
     if (stated) return stated;

@@ -1,7 +1,19 @@
 import { NEAR } from '../language/candidates.js';
 import { rank, type TopicScore } from '../language/topic.js';
 import { hintsFor, type Turn } from './turn.js';
-import { type Heard, understand } from './understand.js';
+import { type Heard, type Understood, understand } from './understand.js';
+
+/** A topic of a message, and how the message reads as its question where that was looked at. */
+export interface LikelyTopic extends TopicScore {
+  readonly understood?: Understood;
+}
+
+export const understoodAs = (
+  turn: Turn,
+  heard: Heard,
+  { calculation, understood }: LikelyTopic,
+): Promise<Understood> =>
+  understood ? Promise.resolve(understood) : understand(heard, calculation.inputs, hintsFor(turn, heard.said));
 
 /** Topics that are looked at closely. */
 const MOST_TOPICS = 10;
@@ -17,21 +29,21 @@ const MOST_NAMED = 4;
  * The topics of a message, likeliest first, after a closer look: of those whose words stand in it, the one that has a place
  * for what the message says is meant. "How many watts … water 78, room 66" is no question about a pump.
  */
-export async function likeliest(turn: Turn, heard: Heard, topics: readonly TopicScore[]): Promise<TopicScore[]> {
+export async function likeliest(turn: Turn, heard: Heard, topics: readonly TopicScore[]): Promise<LikelyTopic[]> {
   const [best, second] = topics;
   if (!best || !second || heard.mentions.length === 0) return [...topics];
   const close = topics.slice(0, MOST_TOPICS).filter((topic) => rank(best) - rank(topic) <= REACH);
   if (close.length < 2) return [...topics];
-  const hints = hintsFor(turn, heard.said);
   const weighed = await Promise.all(
     close.map(async (topic) => {
-      const { assignment, given } = await understand(heard, topic.calculation.inputs, hints);
+      const understood = await understoodAs(turn, heard, topic);
+      const { assignment, given } = understood;
       const numbers = heard.mentions.length;
       const used = 1 - assignment.unused.length / numbers;
       const named = assignment.roles.filter(({ near }) => near >= NEAR).length;
       const others = Math.max(0, Object.keys(given).length - assignment.roles.length);
       const fit = ALL_USED * used + NAMED_NUMBER * Math.min(MOST_NAMED, named + others);
-      return { topic, worth: rank(topic) + fit };
+      return { topic: { ...topic, understood }, worth: rank(topic) + fit };
     }),
   );
   weighed.sort((a, b) => b.worth - a.worth);

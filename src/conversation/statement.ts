@@ -9,7 +9,7 @@ import type { Preferences } from '../core/show-value.js';
 import { calculationList } from './catalogue.js';
 import type { StoredValue, Tank } from './ports.js';
 import { makeReply, notice, saying } from './replies.js';
-import { changedAnswers, tankAnswers } from './tank-answers.js';
+import { changedAnswers, type Standing, standings, tankAnswers } from './tank-answers.js';
 import { tankFor } from './tank-names.js';
 import { fromStored, inputsOfTank, toStored } from './tank-values.js';
 import { forgetSaid, now, preferencesFor, replaceSaid, type Turn } from './turn.js';
@@ -86,12 +86,8 @@ export async function keep(
   const good = Object.fromEntries(
     Object.entries(values).filter(([key]) => !problems.some((problem) => problem.key === key)),
   );
-  await turn.store.saveValues(
-    turn.speaker.id,
-    tank.id,
-    Object.fromEntries(Object.entries(good).map(([key, value]) => [key, toStored(value)])),
-    now(turn),
-  );
+  const stored = Object.fromEntries(Object.entries(good).map(([key, value]) => [key, toStored(value)]));
+  await turn.store.saveValues(turn.speaker.id, tank.id, stored, now(turn));
   turn.dialogue.stated = {
     tank: tank.id,
     before: Object.fromEntries(Object.keys(good).map((key) => [key, tank.values[key] ?? null])),
@@ -104,17 +100,14 @@ export async function keep(
       body: [...others, 'Nothing was changed.'].join('\n'),
     });
   }
-  const after = {
-    ...tank.values,
-    ...Object.fromEntries(Object.entries(good).map(([key, value]) => [key, toStored(value)])),
-  };
+  const after = standings({ ...tank.values, ...stored });
   const headline = `${created ? 'Started' : 'Kept for'} your ${created ? 'tank ' : ''}“${tank.name}”: ${lines.join('; ')}.`;
   const body = [
     ...guessLine(guessed, good, preferences),
     ...Object.keys(good).flatMap((key) => profileFields.get(key as never)?.input.onKeeping ?? []),
     ...problems.map(({ text }) => `Not kept: ${text}`),
     ...notKept,
-    ...changes(tank.values, after, preferences),
+    ...changes(tank.values, stored, after, preferences),
     nextStep(after),
   ];
   return notice(turn.speaker, headline, {
@@ -149,8 +142,8 @@ function guessLine(guessed: readonly string[], good: Given, preferences: Prefere
 }
 
 /** What the tank's numbers are already enough for, and what is missing for the next answer. */
-function nextStep(values: Readonly<Record<string, StoredValue>>): string {
-  const { ready, missing } = tankAnswers(values);
+function nextStep(answers: readonly Standing[]): string {
+  const { ready, missing } = tankAnswers(answers);
   const can =
     ready.length > 0
       ? `That is enough for: ${ready
@@ -170,11 +163,14 @@ const MOST_CHANGED = 4;
 /** What another value of a number that was kept before changes. */
 function changes(
   before: Readonly<Record<string, StoredValue>>,
-  after: Readonly<Record<string, StoredValue>>,
+  said: Readonly<Record<string, StoredValue>>,
+  after: readonly Standing[],
   preferences: Preferences,
 ): string[] {
-  const replaced = Object.keys(after).some((key) => before[key] && before[key] !== after[key]);
-  const changed = replaced ? changedAnswers(before, after, preferences) : [];
+  const replaced = Object.entries(said).some(
+    ([key, { si, text }]) => before[key] && (before[key].si !== si || before[key].text !== text),
+  );
+  const changed = replaced ? changedAnswers(standings(before), after, preferences) : [];
   if (changed.length === 0) return [];
   const left = changed.length - MOST_CHANGED;
   return [

@@ -12,7 +12,8 @@ type Values = Readonly<Record<string, StoredValue>>;
 
 type Answered = Outcome & { kind: 'answer' };
 
-interface Standing {
+/** What a tank's page makes of one calculation. */
+export interface Standing {
   readonly calculation: Calculation;
   readonly outcome: Outcome;
 }
@@ -28,7 +29,7 @@ const musts = new Map(calculationList.map((calculation) => [calculation, mustsOf
 const mayBeFed = ({ inputs }: Calculation): boolean => Object.values(inputs).some(({ profile }) => isFed(profile));
 
 /** What a tank's page alone makes of every calculation that it has a number for. */
-function standings(values: Values): Standing[] {
+export function standings(values: Values): Standing[] {
   const said = (key: ProfileKey): GivenValue | undefined => values[key] && fromStored(values[key]);
   const fed = new Map<ProfileKey, GivenValue | undefined>();
   const fedAt = (key: ProfileKey): GivenValue | undefined => {
@@ -63,8 +64,7 @@ const fedBy = ({ results }: Calculation): ProfileKey[] =>
   Object.values(results).flatMap((result) => (result.kind === 'quantity' && result.feeds ? [result.feeds] : []));
 
 /** What a tank's page is enough for, and which one number more would be enough for what. */
-export function tankAnswers(values: Values): TankAnswers {
-  const all = standings(values);
+export function tankAnswers(all: readonly Standing[]): TankAnswers {
   const ready = all.filter(({ outcome }) => outcome.kind === 'answer').map(({ calculation }) => calculation);
   const known = new Set(ready.flatMap(fedBy));
   // A round tank's diameter opens nothing where the size of a rectangular one is known.
@@ -85,9 +85,13 @@ export function tankAnswers(values: Values): TankAnswers {
 }
 
 /** A verdict or a main result that another number of the tank changed, in a sentence each; verdicts first. */
-export function changedAnswers(before: Values, after: Values, preferences: Preferences): string[] {
-  const old = new Map(standings(before).map((standing) => [standing.calculation.id, standing.outcome]));
-  const changed = standings(after).flatMap(({ calculation, outcome }) => {
+export function changedAnswers(
+  before: readonly Standing[],
+  after: readonly Standing[],
+  preferences: Preferences,
+): string[] {
+  const old = new Map(before.map((standing) => [standing.calculation.id, standing.outcome]));
+  const changed = after.flatMap(({ calculation, outcome }) => {
     const was = old.get(calculation.id);
     if (outcome.kind !== 'answer' || was?.kind !== 'answer') return [];
     if (verdictOf(was) !== verdictOf(outcome))

@@ -10,6 +10,7 @@ import { givenFrom, readingChoices, readValue } from '../language/read-value.js'
 import { hasOwnCue, type TopicScore } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
 import { asEarlier } from './dialogue.js';
+import { type LikelyTopic, understoodAs } from './likeliest.js';
 import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, STATES } from './manner.js';
 import { namedFor } from './named-for.js';
 import { recalled } from './press.js';
@@ -123,7 +124,12 @@ async function correctTank(
  * @param topic the message could be this question too; it is one when the question can use more of its numbers than the tank can
  *   keep, or as many where its words say it strongly
  */
-export async function state(turn: Turn, heard: Heard, why: string[], topic?: TopicScore): Promise<Reply[] | undefined> {
+export async function state(
+  turn: Turn,
+  heard: Heard,
+  why: string[],
+  topic?: LikelyTopic,
+): Promise<Reply[] | undefined> {
   const understood = remember(
     turn,
     await understand(heard, profileInputs, hintsFor(turn, heard.said), undefined, true),
@@ -136,7 +142,7 @@ export async function state(turn: Turn, heard: Heard, why: string[], topic?: Top
   );
   if (nothing) return [makeReply(turn.speaker, 'refusal', notKept[0]!, { body: 'Nothing was changed.' })];
   if (topic) {
-    const asQuestion = await understand(heard, topic.calculation.inputs, hintsFor(turn, heard.said));
+    const asQuestion = await understoodAs(turn, heard, topic);
     const fewerLeft = asQuestion.assignment.unused.length < understood.assignment.unused.length;
     // Numbers decide: some common word always chooses something of all that a tank can keep.
     const more = asQuestion.assignment.roles.length - understood.assignment.roles.length;
@@ -246,9 +252,9 @@ async function fromLastAnswer(turn: Turn, calculation: Calculation, given: Given
 }
 
 /** A new question. */
-export async function question(turn: Turn, heard: Heard, topics: readonly TopicScore[]): Promise<Reply[]> {
-  const { calculation } = topics[0]!;
-  const understood = remember(turn, await understand(heard, calculation.inputs, hintsFor(turn, heard.said)));
+export async function question(turn: Turn, heard: Heard, topic: LikelyTopic): Promise<Reply[]> {
+  const { calculation } = topic;
+  const understood = remember(turn, await understoodAs(turn, heard, topic));
   const preferences = preferencesFor(turn, heard.said);
   const goesOn = turn.dialogue.asked !== undefined || !saysAnything(understood) || CHANGES.test(heard.text);
   const sameTopic = turn.dialogue.topic === calculation.id && goesOn;

@@ -1,5 +1,5 @@
 import { quantityTable } from '../../data/quantities.js';
-import type { Calculation, Input, ProfileKey } from '../core/calculation.js';
+import type { Input, ProfileKey } from '../core/calculation.js';
 import type { ClockWindow } from '../core/models/clock-window.js';
 import type { Given } from '../core/outcome.js';
 import { profileInputs } from '../core/profile.js';
@@ -170,5 +170,3 @@ export function explainMeasurements(heard: Heard, understood?: Understood): Read
 /** Inputs of a calculation that a message spoke of, whether or not it gave a number. */
 export const saysAnything = ({ given, doubts, windows }: Understood): boolean =>
   Object.keys(given).length > 0 || doubts.length > 0 || windows.length > 0;
-
-export const inputsOf = (calculation: Calculation): Readonly<Record<string, Input>> => calculation.inputs;
