@@ -10,7 +10,7 @@ import { calculationList } from './catalogue.js';
 import type { StoredValue, Tank } from './ports.js';
 import { makeReply, notice, saying } from './replies.js';
 import { changedAnswers, type Standing, standings, tankAnswers } from './tank-answers.js';
-import { tankFor } from './tank-names.js';
+import { tankFor, tankMeant } from './tank-names.js';
 import { fromStored, inputsOfTank, toStored } from './tank-values.js';
 import { forgetSaid, now, preferencesFor, replaceSaid, type Turn } from './turn.js';
 
@@ -29,16 +29,18 @@ export function shownField({ input, key }: ProfileField, value: GivenValue, pref
 export const shownStored = (field: ProfileField, stored: StoredValue, preferences: Preferences): string =>
   shownField(field, fromStored(stored), preferences);
 
+type Stored = Readonly<Record<string, StoredValue>>;
+
 /** Values that cannot be: outside a field's range, or against each other (glass thicker than the tank). */
-function problemsOf(values: Given, tank: Tank): { key: string; text: string }[] {
+function problemsOf(values: Given, kept: Stored): { key: string; text: string }[] {
   const ranges = Object.entries(values).flatMap(([key, value]) => {
     const input = profileFields.get(key as never)?.input;
     if (input?.kind !== 'quantity' || !('si' in value)) return [];
     const refusal = refusalForRange(key, input as QuantityInput, value.si, value.unit);
     return refusal ? [{ key, text: refusal.text }] : [];
   });
-  const before = rulesBroken(tank, {});
-  const after = rulesBroken(tank, values).filter(({ text }) => !before.some((known) => known.text === text));
+  const before = rulesBroken(kept, {});
+  const after = rulesBroken(kept, values).filter(({ text }) => !before.some((known) => known.text === text));
   const against = after.flatMap(({ text, keys }) => {
     const key = keys.find((name) => name in values);
     return key === undefined || ranges.some((entry) => entry.key === key) ? [] : [{ key, text }];
@@ -46,11 +48,11 @@ function problemsOf(values: Given, tank: Tank): { key: string; text: string }[] 
   return [...ranges, ...against.filter(({ text }, i, all) => all.findIndex((other) => other.text === text) === i)];
 }
 
-function rulesBroken(tank: Tank, values: Given): { text: string; keys: string[] }[] {
+function rulesBroken(kept: Stored, values: Given): { text: string; keys: string[] }[] {
   return calculationList
     .filter(({ part }) => part === 'tank')
     .flatMap((calculation) => {
-      const given = givenFor(calculation, tank, values);
+      const given = givenFor(calculation, kept, values);
       if (Object.keys(given).length < 2) return [];
       const outcome = run(calculation, given, { spread: false });
       if (outcome.kind !== 'refusal') return [];
@@ -66,9 +68,9 @@ function rulesBroken(tank: Tank, values: Given): { text: string; keys: string[] 
     });
 }
 
-const givenFor = (calculation: Calculation, tank: Tank, values: Given): Given =>
+const givenFor = (calculation: Calculation, kept: Stored, values: Given): Given =>
   inputsOfTank(calculation, (key) => {
-    const stored = tank.values[key];
+    const stored = kept[key];
     return values[key] ?? (stored && fromStored(stored));
   });
 
@@ -81,11 +83,18 @@ export async function keep(
   guessed: readonly string[],
   notKept: readonly string[] = [],
 ): Promise<Reply> {
-  const { tank, created } = await tankFor(turn, name);
-  const problems = problemsOf(values, tank);
+  const problems = problemsOf(values, tankMeant(turn, name)?.values ?? {});
   const good = Object.fromEntries(
     Object.entries(values).filter(([key]) => !problems.some((problem) => problem.key === key)),
   );
+  if (Object.keys(good).length === 0) {
+    delete turn.dialogue.stated;
+    const others = problems.slice(1).map(({ text }) => text);
+    return makeReply(turn.speaker, 'refusal', problems[0]?.text ?? 'I found nothing in that to keep.', {
+      body: [...others, 'Nothing was changed.'].join('\n'),
+    });
+  }
+  const { tank, created } = await tankFor(turn, name);
   const stored = Object.fromEntries(Object.entries(good).map(([key, value]) => [key, toStored(value)]));
   await turn.store.saveValues(turn.speaker.id, tank.id, stored, now(turn));
   turn.dialogue.stated = {
@@ -94,12 +103,6 @@ export async function keep(
   };
   replaceSaid(turn, good);
   const lines = inPageOrder(good).map(([key, value]) => fieldLine(key, value, tank, preferences));
-  if (lines.length === 0) {
-    const others = problems.slice(1).map(({ text }) => text);
-    return makeReply(turn.speaker, 'refusal', problems[0]?.text ?? 'I found nothing in that to keep.', {
-      body: [...others, 'Nothing was changed.'].join('\n'),
-    });
-  }
   const after = standings({ ...tank.values, ...stored });
   const headline = `${created ? 'Started' : 'Kept for'} your ${created ? 'tank ' : ''}“${tank.name}”: ${lines.join('; ')}.`;
   const body = [
@@ -161,12 +164,7 @@ function nextStep(answers: readonly Standing[]): string {
 const MOST_CHANGED = 4;
 
 /** What another value of a number that was kept before changes. */
-function changes(
-  before: Readonly<Record<string, StoredValue>>,
-  said: Readonly<Record<string, StoredValue>>,
-  after: readonly Standing[],
-  preferences: Preferences,
-): string[] {
+function changes(before: Stored, said: Stored, after: readonly Standing[], preferences: Preferences): string[] {
   const replaced = Object.entries(said).some(
     ([key, { si, text }]) => before[key] && (before[key].si !== si || before[key].text !== text),
   );

@@ -54,9 +54,13 @@ export async function removeTank(turn: Turn, { id, current }: Tank): Promise<Tan
   return next;
 }
 
+/** The tank that a statement is about: the named one or the current one, where there is one. */
+export const tankMeant = (turn: Turn, name: string | undefined): Tank | undefined =>
+  name === undefined ? currentTank(turn) : tankCalled(turn, name);
+
 /** The tank that a statement is about: the named one, the current one, or a new one. */
 export async function tankFor(turn: Turn, name: string | undefined): Promise<{ tank: Tank; created: boolean }> {
-  const found = name === undefined ? currentTank(turn) : tankCalled(turn, name);
+  const found = tankMeant(turn, name);
   if (found) {
     if (!found.current) await makeCurrent(turn, found);
     return { tank: found, created: false };

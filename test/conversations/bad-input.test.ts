@@ -55,6 +55,18 @@ describe('bad input gets one clear sentence, and nothing is lost', () => {
     expect(page).not.toContain('160');
   });
 
+  test('a statement that is refused whole keeps nothing: no tank is begun, and there is nothing to take back', async () => {
+    const refused = await talk.says('the room is 300 F');
+    expect(refused.kind).toBe('refusal');
+    expect(refused.body).toContain('Nothing was changed');
+    expect(await talk.store.tanks('ada')).toEqual([]);
+    const undone = await talk.says('take that back');
+    expect(undone.text).not.toMatch(/Taken back/);
+    await talk.says('the room is 20 C');
+    await talk.says('the room is 300 F');
+    expect((await talk.says('show my tank')).body).toContain('20 °C');
+  });
+
   test('an empty message, a hundred thousand characters, and a table', async () => {
     expect((await talk.says('   ')).kind).toBe('refusal');
     const long = await talk.says('x'.repeat(100_000));
