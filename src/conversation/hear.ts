@@ -6,7 +6,7 @@ import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
-import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, STATES } from './manner.js';
+import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells } from './manner.js';
 import { makeReply, notice } from './replies.js';
 import { onIntent } from './short-requests.js';
 import { turnToNamed } from './tank-names.js';
@@ -98,7 +98,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     if (changed) return changed;
   }
   const weak = best === undefined || best.score < STRONG;
-  if ((STATES.test(heard.text) || weak) && !ASKS.test(heard.text) && heard.mentions.length > 0) {
+  if ((tells(heard.text) || (weak && !ASKS.test(heard.text))) && heard.mentions.length > 0) {
     const stated = await state(turn, heard, why, best !== undefined && best.score >= NAMED ? best : undefined);
     if (stated) return stated;
   }

@@ -11,7 +11,7 @@ import { hasOwnCue, type TopicScore } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
 import { asEarlier } from './dialogue.js';
 import { type LikelyTopic, understoodAs } from './likeliest.js';
-import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, STATES } from './manner.js';
+import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, tells } from './manner.js';
 import { namedFor } from './named-for.js';
 import { recalled } from './press.js';
 import { makeReply } from './replies.js';
@@ -146,7 +146,7 @@ export async function state(
     const fewerLeft = asQuestion.assignment.unused.length < understood.assignment.unused.length;
     // Numbers decide: some common word always chooses something of all that a tank can keep.
     const more = asQuestion.assignment.roles.length - understood.assignment.roles.length;
-    const moreUsed = STATES.test(heard.text) && !saysStrongly(topic) ? more > 0 : more >= 0;
+    const moreUsed = tells(heard.text) && !saysStrongly(topic) ? more > 0 : more >= 0;
     if (fewerLeft || moreUsed) return undefined;
   }
   why.push('it tells something about the tank');

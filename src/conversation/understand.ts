@@ -61,7 +61,7 @@ export async function understand(
   strict = false,
 ): Promise<Understood> {
   const lookups = lookupsIn(inputs, heard.text, heard.words);
-  const clocks = clockRoles(inputs, heard.text, heard.words);
+  const clocks = clockRoles(inputs, heard.text, heard.words, strict);
   // "14 cents per kWh": the cents are part of the price.
   const choices = choicesIn(inputs, heard.words).filter(
     ({ start, end }) =>

@@ -92,7 +92,7 @@ export function assignRoles(
     );
     return mention.units.length > 0 && alike.length <= lacking;
   };
-  const mismatches = mentions.flatMap((mention) => mismatchOf(mention, inputs, cues, text, hints));
+  const mismatches = mentions.flatMap((mention) => mismatchOf(mention, inputs, cues, text, hints, strict));
   const candidates = mentions
     .filter((mention) => !mention.group && !used.has(mention) && !mismatches.some((entry) => entry.mention === mention))
     .flatMap((mention) => {

@@ -80,6 +80,16 @@ async function keptOf(store: Store, member: string): Promise<Record<string, Got>
   );
 }
 
+/** What a looked-up thing that was said brings with it: the two distances of "from 10 in to 16 in". */
+function broughtBy({ calculation }: Reply, said: Readonly<Record<string, Value>>): ReadonlySet<string> {
+  const inputs = calculationNamed(calculation ?? '')?.inputs ?? {};
+  const read = Object.entries(said).flatMap(([id, value]) => {
+    const input = inputs[id];
+    return input?.kind === 'lookup' && typeof value === 'string' ? [input.read(value, {})] : [];
+  });
+  return new Set(read.flatMap((found) => (typeof found === 'object' ? Object.keys(found.inputs ?? {}) : [])));
+}
+
 function differences(got: Readonly<Record<string, Got>>, want: Readonly<Record<string, Value>>) {
   const wrong = Object.keys(got).filter((id) => want[id] !== undefined && !same(got[id]!, want[id]));
   const extra = Object.keys(got).filter((id) => want[id] === undefined);
@@ -106,7 +116,8 @@ async function judge(
       : gotOf(reply, inConversation);
   const found = differences(got, inputs);
   const { wrong, missing } = found;
-  const extra = inConversation ? [] : found.extra;
+  const brought = broughtBy(reply, inputs);
+  const extra = inConversation ? [] : found.extra.filter((id) => !brought.has(id));
   const inputsRight = topic && wrong.length + extra.length + missing.length === 0;
   const question = reply.kind === 'question' ? (reply.asks[0] ?? '') : undefined;
   const asked = asks === undefined ? question === undefined : question === asks;

@@ -44,13 +44,13 @@ export const glassThickness = quantity('length', {
 });
 
 /** For a tank whose panes nobody has measured. */
-export const commonPane = (when: Condition): Default => ({
+export const commonPane = (when?: Condition): Default => ({
   value: 10,
   unit: 'mm',
   low: 6,
   high: 15,
   why: 'a common pane, no source',
-  when,
+  ...(when === undefined ? {} : { when }),
 });
 
 export const bottomThickness = quantity('length', {

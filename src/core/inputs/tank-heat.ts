@@ -71,7 +71,7 @@ export const tankHeatInputs = {
   }),
   glass_thickness: quantity('length', {
     ...glassThickness,
-    default: commonPane(shapeGuessed),
+    default: commonPane(),
   }),
   length_to_height: quantity('ratio', {
     symbol: 'r',
