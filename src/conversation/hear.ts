@@ -2,12 +2,14 @@ import { type Calculation, groupOf } from '../core/calculation.js';
 import type { Reply } from '../core/reply.js';
 import { wordsOf } from '../language/cues.js';
 import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
+import { isAskedFor } from './asked-for.js';
 import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
-import { declined, emergency, helpTopic, intentOf } from './intents.js';
+import { helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
 import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells } from './manner.js';
-import { makeReply, notice } from './replies.js';
+import { makeReply } from './replies.js';
+import { setAsideFor } from './set-aside.js';
 import { onIntent } from './short-requests.js';
 import { turnToNamed } from './tank-names.js';
 import { answerAsked, change, question, STRONG, settleDoubts, state } from './topics.js';
@@ -49,10 +51,11 @@ async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, 
 }
 
 async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]> {
-  const first = emergency(heard.text);
-  if (first) return [notice(turn.speaker, first)];
-  const refusal = declined(heard.text);
-  if (refusal) return [makeReply(turn.speaker, 'refusal', refusal)];
+  const aside = setAsideFor(heard);
+  if (aside) {
+    why.push(`the message is set aside: ${aside.about}`);
+    return [makeReply(turn.speaker, aside.kind === 'declined' ? 'refusal' : 'notice', aside.says)];
+  }
   const open = openTopic(turn);
   if (turn.dialogue.doubts && open) {
     const settled = await settleDoubts(turn, open, heard);
@@ -102,7 +105,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const stated = await state(turn, heard, why, best !== undefined && best.score >= NAMED ? best : undefined);
     if (stated) return stated;
   }
-  if (best && best.score >= NAMED) return question(turn, heard, best);
+  if (best && best.score >= NAMED && (await isAskedFor(turn, heard, best))) return question(turn, heard, best);
   if (heard.mentions.length > 0 && !ASKS.test(heard.text)) {
     const stated = await state(turn, heard, why);
     if (stated) return stated;

@@ -21,7 +21,7 @@ export interface Words {
 
 const SHORTEST_WITH_SLIP = 6;
 /** Two things a letter apart: neither is a slip of the other. */
-const NO_SLIPS = new Set(['nitrate', 'nitrates', 'nitrite', 'nitrites']);
+const NO_SLIPS = new Set(['nitrate', 'nitrates', 'nitrite', 'nitrites', 'layer', 'layers', 'stocked', 'discuss']);
 
 export function wordsOf(text: string): Words {
   const list = [...text.matchAll(/[a-z][a-z']*|\d+(?:[.,]\d+)*/g)].map((match) => ({

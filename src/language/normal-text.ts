@@ -59,7 +59,8 @@ export function normalText(original: string): NormalText {
     else if (FOLDED[character] !== undefined) put(FOLDED[character], index);
     else if (/[\p{Cf}\p{Cc}]/u.test(character)) put('', index);
     else if (/\p{Zs}/u.test(character)) put(' ', index);
-    else if (/\p{Nd}/u.test(character)) put(character.normalize('NFKC'), index);
+    else if (/[\p{Nd}\p{Lu}\p{Ll}]/u.test(character) && character !== 'µ')
+      put(character.normalize('NFKC').toLowerCase(), index);
     else put(character.toLowerCase(), index);
     index += character.length;
   }
