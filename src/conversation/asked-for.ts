@@ -47,3 +47,18 @@ export async function isAskedFor(turn: Turn, heard: Heard, topic: LikelyTopic): 
   // A choice is made by some common word: "my nitrate is high", against "drilling tempered glass".
   return Object.keys(given).some((id) => topic.calculation.inputs[id]!.kind !== 'choice' || !TELLS.test(text));
 }
+
+const FILLS = new Set(
+  "what how if at about around approx roughly ok okay its it's like maybe think so say said then just only well hmm um actually no nope nah yes yeah yep yup sure".split(
+    ' ',
+  ),
+);
+const ANSWERS = /^(?:yes|yeah|yep|yup|sure|no|nope|nah)\b/;
+
+/** Whether a message is nothing but an answer: a number, or yes or no. */
+export const isBareAnswer = ({ words, mentions, text }: Heard): boolean =>
+  (mentions.length > 0 || ANSWERS.test(text)) &&
+  words.list.every(
+    ({ text: word, start, end }) =>
+      isLittle(word) || FILLS.has(word) || mentions.some((mention) => mention.start <= start && mention.end >= end),
+  );

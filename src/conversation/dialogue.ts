@@ -30,6 +30,8 @@ const schema = z.object({
   answer: z.optional(z.string()),
   /** The answer was about a tank that is no longer the current one. */
   answerLeft: z.optional(z.boolean()),
+  /** The member said never mind: what was said for the topic is kept, and a lone number no longer belongs to it. */
+  left: z.optional(z.boolean()),
   /** What the last statement changed, so that "forget that" can take it back. */
   stated: z.optional(
     z.object({

@@ -2,7 +2,7 @@ import { type Calculation, groupOf } from '../core/calculation.js';
 import type { Reply } from '../core/reply.js';
 import { wordsOf } from '../language/cues.js';
 import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
-import { isAskedFor } from './asked-for.js';
+import { isAskedFor, isBareAnswer } from './asked-for.js';
 import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
 import { helpTopic, intentOf } from './intents.js';
@@ -14,7 +14,7 @@ import { onIntent } from './short-requests.js';
 import { turnToNamed } from './tank-names.js';
 import { answerAsked, change, question, STRONG, settleDoubts, state } from './topics.js';
 import { hintsFor, learnUnits, openTopic, type Turn } from './turn.js';
-import { notUnderstood } from './unclear.js';
+import { notUnderstood, ofWhat } from './unclear.js';
 import { explainMeasurements, type Heard, hearText, understand } from './understand.js';
 
 /** The longest message that is read. */
@@ -56,7 +56,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     why.push(`the message is set aside: ${aside.about}`);
     return [makeReply(turn.speaker, aside.kind === 'declined' ? 'refusal' : 'notice', aside.says)];
   }
-  const open = openTopic(turn);
+  const open = turn.dialogue.left ? undefined : openTopic(turn);
   if (turn.dialogue.doubts && open) {
     const settled = await settleDoubts(turn, open, heard);
     if (settled) return settled;
@@ -73,6 +73,8 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     why.push('it speaks of the steps or the shopping list of the build');
     return build;
   }
+  const answersNothing = isBareAnswer(heard);
+  if (turn.dialogue.left && answersNothing) return [ofWhat(turn, heard)];
   await learnUnits(turn, heard.said);
   await turnToNamed(turn, heard.text);
   const topics = await likeliest(turn, heard, topicsOf(heard.words, heard.mentions, calculationList, open));
@@ -110,5 +112,5 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const stated = await state(turn, heard, why);
     if (stated) return stated;
   }
-  return [notUnderstood(turn, topics)];
+  return [answersNothing ? ofWhat(turn, heard) : notUnderstood(turn, heard, topics)];
 }

@@ -3,6 +3,11 @@ export type Intent =
   | 'help'
   | 'greeting'
   | 'thanks'
+  | 'goodbye'
+  | 'who'
+  | 'how-are-you'
+  | 'chatter'
+  | 'delete-all'
   | 'never-mind'
   | 'forget'
   | 'working'
@@ -28,13 +33,36 @@ const INTENTS: readonly (readonly [Intent, RegExp])[] = [
   ],
   [
     'greeting',
-    /^(?:hi|hello|hey|howdy|good (?:morning|evening|afternoon)|yo|hiya)(?: there| all| everyone| bot)?[!.]*$/,
+    /^(?:(?:hi|hello|hey|howdy|good (?:morning|evening|afternoon|day)|morning|evening|yo|hiya)(?: there| all| everyone| everybody| guys| folks| again| bot)*[,!. ]*)*(?:(?:is |are )?(?:any(?:one|body)|you) (?:awake|here|there|up|around|home|online|alive)|ping|test(?:ing)?)?[?!. ]*$/,
   ],
   [
     'thanks',
-    /^(?:thanks?|thank you|thx|ty|cheers|great|nice|perfect|cool|ok(?:ay)?|got it)(?: so much| a lot| you)?[!. ]*$/,
+    /^(?:(?:ok(?:ay)?|k|thanks?|thank you|thx|ty|cheers|great|nice|perfect|cool|awesome|sweet|good bot|well done|good job|got it|makes sense|that helps)(?: so much| a lot| very much| you| man| mate| buddy| bot)*[!., ]*)+$/,
   ],
-  ['never-mind', /^(?:never ?mind|nvm|forget it|cancel|stop|skip|leave it|no thanks)[!.]*$/],
+  [
+    'goodbye',
+    /^(?:bye(?: bye)?|good ?bye|good ?night|night|see (?:you|ya)(?: later| tomorrow)?|cya|later|ttyl)(?: all| everyone| bot)?[!. ]*$/,
+  ],
+  [
+    'who',
+    /^(?:(?:so )?(?:who|what) (?:are|r) (?:you|u)|are you (?:a |an )?(?:bot|robot|human|person|real|ai|machine)|who (?:made|built|runs|wrote) you|what(?:'?s| is) your name)[?!. ]*$/,
+  ],
+  [
+    'how-are-you',
+    /^(?:how (?:are|r) (?:you|u)(?: doing)?(?: today)?|how(?:'?s| is) it going|what'?s up|wassup|sup)[?!. ]*$/,
+  ],
+  [
+    'chatter',
+    /^(?:(?:lol|lmao|rofl|(?:ha){2,}h?|hehe|hm+|wow|oh|ah|uh|huh|oops|ouch|sorry|my bad|interesting|i see|whatever|nice|cool|bad bot|you suck)[!?., ]*)+$/,
+  ],
+  [
+    'delete-all',
+    /^(?:please |can you )?(?:delete|erase|remove|wipe|clear|forget) (?:all |everything )?(?:of |about )?(?:my |the |all )*(?:data|tanks|everything|me|account|information)[?!. ]*$/,
+  ],
+  [
+    'never-mind',
+    /^(?:never ?mind|nvm|forget it|cancel|stop|skip|leave it|no thanks|start over|reset)(?: it| that| this)?[!.]*$/,
+  ],
   ['forget', /^(?:forget (?:that|the last one|this)|scratch that|undo(?: that)?|take that back|delete that)[!.]*$/],
   [
     'working',

@@ -16,17 +16,12 @@ export async function onIntent(turn: Turn, intent: Intent): Promise<Reply[]> {
       return turn.command('/tank show');
     case 'tanks':
       return turn.command('/tank list');
-    case 'greeting':
-      return [
-        notice(speaker, 'Hello. Tell me about your tank, or ask me something about building it.', {
-          actions: [saying('What can I ask?', '/help')],
-        }),
-      ];
-    case 'thanks':
-      return [notice(speaker, 'You are welcome.')];
+    case 'delete-all':
+      return turn.command('/mydata delete confirm:no');
     case 'never-mind':
       delete dialogue.asked;
       delete dialogue.doubts;
+      dialogue.left = true;
       return [notice(speaker, 'Fine, I leave it. What you told me so far is kept.')];
     case 'forget':
       return [await takeBack(turn)];
@@ -34,10 +29,26 @@ export async function onIntent(turn: Turn, intent: Intent): Promise<Reply[]> {
       return [await workingOf(turn, dialogue.answer)];
     case 'unsure':
       return [unsure(turn)];
+    case 'greeting':
+    case 'thanks':
+    case 'goodbye':
+    case 'who':
+    case 'how-are-you':
+    case 'chatter':
+      return [notice(speaker, SMALL_TALK[intent], { actions: [saying('What can I ask?', '/help')] })];
     default:
       return [await reworked(turn, dialogue.answer, intent)];
   }
 }
+
+const SMALL_TALK = {
+  greeting: 'Hello. Tell me about your tank, or ask me something about building it.',
+  thanks: 'You are welcome.',
+  goodbye: 'Good-bye. What you told me about your tank is kept for next time.',
+  who: 'I am Brinewright, a program: I work out a reef tank build from your own numbers and show every step.',
+  'how-are-you': 'All well here, thank you. What shall I work out for your tank?',
+  chatter: 'I am here when you have a number to work out.',
+} as const;
 
 function unsure(turn: Turn): Reply {
   const open = openTopic(turn);

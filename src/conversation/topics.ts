@@ -18,7 +18,7 @@ import { makeReply } from './replies.js';
 import { keep } from './statement.js';
 import { tankNamed } from './tank-names.js';
 import { currentTank, hintsFor, preferencesFor, type Turn } from './turn.js';
-import { askWhich, askWhichOne, misfit, whichIsMeant } from './unclear.js';
+import { askWhich, askWhichOne, misfit, stillAsking, whichIsMeant } from './unclear.js';
 import { type Heard, saysAnything, type Understood, understand } from './understand.js';
 import { work } from './work.js';
 
@@ -70,9 +70,8 @@ export async function answerAsked(
     return [...stated, again];
   }
   if ('problem' in read && heard.words.list.length <= LONGEST_ANSWER) {
-    const waiting = `I am still asking about the ${input.name}; say “never mind” to leave it.`;
     return [
-      makeReply(turn.speaker, 'question', counted || ASKS.test(heard.text) ? waiting : read.problem, {
+      makeReply(turn.speaker, 'question', counted || ASKS.test(heard.text) ? stillAsking(input) : read.problem, {
         calculation: open.id,
         body: questionFor(open, asked),
         asks: [asked],

@@ -1,18 +1,20 @@
 import { exampleOf } from '../core/answer.js';
-import type { Calculation, Input, QuantityInput } from '../core/calculation.js';
+import type { Calculation, Input, ProfileKey, QuantityInput } from '../core/calculation.js';
 import type { Given } from '../core/outcome.js';
+import { profileInputs } from '../core/profile.js';
 import { clockText } from '../core/quantity/clock-text.js';
 import { withArticle } from '../core/quantity/number.js';
 import type { Reply } from '../core/reply.js';
 import { NEAR } from '../language/candidates.js';
 import type { Mention } from '../language/measurements.js';
-import { readingChoices } from '../language/read-value.js';
+import { readingChoices, shortened } from '../language/read-value.js';
+import { readingsOf } from '../language/readings.js';
 import type { TopicScore } from '../language/topic.js';
-import { calculationList } from './catalogue.js';
 import { asEarlier } from './dialogue.js';
+import { nearest, shortestExample } from './nearest.js';
 import { makeReply, notice, saying } from './replies.js';
-import type { Turn } from './turn.js';
-import type { Heard, Understood } from './understand.js';
+import { hintsFor, openTopic, type Turn } from './turn.js';
+import { asWritten, type Heard, type Understood } from './understand.js';
 
 /** Two readings that both fit are asked about: of a number, or of clock words. @returns undefined when nothing is unclear */
 export function askWhich(
@@ -111,20 +113,58 @@ export function misfit(
   );
 }
 
-const MOST_SUGGESTED = 3;
+/** "I am still asking about the room temperature." */
+export const stillAsking = ({ name }: Input): string =>
+  `I am still asking about the ${name}; say “never mind” to leave it.`;
+
+/** Numbers of a tank that people give most, by which a lone number can be named. */
+const COMMON: readonly ProfileKey[] = [
+  'water.temperature',
+  'room.temperature',
+  'display.glass_thickness',
+  'display.length',
+  'display.height',
+  'water.salinity',
+  'water.volume',
+  'heater.power',
+  'return.flow',
+  'rock.mass',
+  'power.breaker',
+];
+const MOST_NAMED = 3;
+
+/** "12 of what?": an answer, when nothing was asked. */
+export function ofWhat(turn: Turn, heard: Heard): Reply {
+  const [mention] = heard.mentions;
+  const said = mention ? asWritten(heard, mention) : shortened(heard.original.trim());
+  const topic = openTopic(turn);
+  const { left } = turn.dialogue;
+  const own = topic && !left ? Object.keys(turn.dialogue.given).map((id) => topic.inputs[id]) : [];
+  const names = [...own, ...COMMON.map((key) => profileInputs[key])].flatMap((input) =>
+    mention && input?.kind === 'quantity' && readingsOf(input, mention, hintsFor(turn, heard.said))[0]?.plausible
+      ? [`“${input.name} ${said}”`]
+      : [],
+  );
+  const body = [
+    names.length > 0 ? `Say it with its name, such as ${names.slice(0, MOST_NAMED).join(' or ')}.` : '',
+    topic && left ? `Ask again to take up what I left: ${topic.title.toLowerCase()}.` : '',
+    'Nothing was changed.',
+  ];
+  const headline = mention
+    ? `${said} of what? I have asked nothing that it could answer.`
+    : `“${said}” to what? I have asked nothing that it could answer.`;
+  return notice(turn.speaker, headline, { body: body.filter(Boolean).join('\n') });
+}
 
 /** Plainly said, with the nearest things that can be asked. */
-export function notUnderstood(turn: Turn, topics: readonly TopicScore[]): Reply {
-  const near = topics.slice(0, MOST_SUGGESTED).map(({ calculation }) => calculation);
-  const offered =
-    near.length > 0
-      ? near
-      : calculationList.filter(({ id }) => ['volume.rectangular', 'heater.size', 'drain.siphon'].includes(id));
-  return notice(turn.speaker, 'I did not understand that as something about building a reef tank.', {
+export function notUnderstood(turn: Turn, heard: Heard, topics: readonly TopicScore[]): Reply {
+  const waiting = openTopic(turn)?.inputs[turn.dialogue.asked ?? ''];
+  return notice(turn.speaker, 'I did not understand that as something I can work out, or as a number of your tank.', {
     body: [
-      `Nearest things I can do:`,
-      ...offered.map(({ question: ask, examples }) => `- ${ask} Try: “${examples[0]}”`),
+      'Nearest things I can do:',
+      ...nearest(heard.words, topics).map((offer) => `- ${offer.question} Try: “${shortestExample(offer)}”`),
       'Or /help for the whole list.',
+      ...(waiting ? [stillAsking(waiting)] : []),
     ].join('\n'),
     actions: [saying('What can I ask?', '/help')],
   });

@@ -15,6 +15,7 @@ import { type NormalText, normalText, originalSpan } from '../language/normal-te
 import { givenFrom } from '../language/read-value.js';
 import type { Hints } from '../language/readings.js';
 import { type Assignment, assignRoles, type Doubt } from '../language/roles.js';
+import { withoutSigns } from './signs.js';
 
 /** A message cut into words and measurements, before anybody asks what it is about. */
 export interface Heard {
@@ -27,17 +28,26 @@ export interface Heard {
 }
 
 export function hearText(original: string): Heard {
-  const normal = normalText(original);
-  const mentions = withoutDenied(measurementsIn(normal.text), normal.text);
+  const normal = normalText(withoutSigns(original));
+  const mentions = meant(measurementsIn(normal.text), normal.text);
   const said = mentions.flatMap(({ units }) =>
     units.length === 1 || units.every(({ id }) => id !== 'g') ? units.slice(0, 1) : [],
   );
   return { original, normal, text: normal.text, words: wordsOf(normal.text), mentions, said };
 }
 
-/** "80, not 75": what it is not. */
-const withoutDenied = (mentions: Mention[], text: string): Mention[] =>
-  mentions.length < 2 ? mentions : mentions.filter(({ start }) => !/\bnot\s+$/.test(text.slice(0, start)));
+const TIME_OF_DAY = /^ *(?:[ap]\.?m\b|o'?clock\b)/;
+
+/** Without what it is not, "80, not 75", and without times of the day, "up since 4 am", which the clock's own reader sees. */
+const meant = (mentions: Mention[], text: string): Mention[] =>
+  mentions.filter(
+    ({ start, end }) =>
+      !TIME_OF_DAY.test(text.slice(end, end + 8)) && (mentions.length < 2 || !/\bnot\s+$/.test(text.slice(0, start))),
+  );
+
+/** A measurement as it was written. */
+export const asWritten = ({ original, normal }: Heard, { start, end }: Mention): string =>
+  original.slice(...originalSpan(normal, start, end));
 
 export interface Understood {
   readonly given: Given;
@@ -151,7 +161,7 @@ export function explainMeasurements(heard: Heard, understood?: Understood): Read
       .map((other) => ({ quantity: other.quantities[0]!, unit: other.id, si: toSI(mention.value, other) }));
     return {
       span: originalSpan(heard.normal, mention.start, mention.end),
-      text: heard.original.slice(...originalSpan(heard.normal, mention.start, mention.end)),
+      text: asWritten(heard, mention),
       quantity,
       value: unit ? fromSI(si, unit) : mention.value,
       unit: unit?.id ?? '1',

@@ -66,6 +66,7 @@ function rememberTopic({ dialogue }: Turn, calculation: Calculation, given: Give
   dialogue.topic = calculation.id;
   dialogue.given = asEarlier(given);
   delete dialogue.asked;
+  delete dialogue.left;
   delete dialogue.stated;
   for (const [id, { profile }] of Object.entries(calculation.inputs)) {
     const value = given[id];

@@ -1,5 +1,6 @@
 import type { BaseInteraction, CommandInteractionOption, Message } from 'discord.js';
 import type { Speaker } from '../../conversation/ports.js';
+import { SIGNS } from '../../conversation/signs.js';
 
 /** Who speaks and where, of anything that happened in Discord. */
 export function speakerOf(event: BaseInteraction | Message): Speaker {
@@ -28,9 +29,6 @@ export function commandText(used: Used): string {
 }
 
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
-
-/** Mentions, custom emoji and time stamps are Discord's own signs, full of digits that nobody said. */
-const SIGNS = /<(?:@[!&]?|#)\d+>|<a?:\w+:\d+>|<t:-?\d+(?::\w)?>|<\/[^:>]+:\d+>/g;
 
 /** What a member wrote, without Discord's signs. */
 export const plainWords = (content: string): string =>
