@@ -10,7 +10,7 @@ import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells } from
 import { makeReply, notice } from './replies.js';
 import { onIntent } from './short-requests.js';
 import { turnToNamed } from './tank-names.js';
-import { answerAsked, change, question, STRONG, settleDoubts, state } from './topics.js';
+import { answerAsked, change, question, STRONG, settleDoubts, settleRole, state } from './topics.js';
 import { hintsFor, learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood } from './unclear.js';
 import { explainMeasurements, type Heard, hearText, understand } from './understand.js';
@@ -56,6 +56,10 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   const open = openTopic(turn);
   if (turn.dialogue.doubts && open) {
     const settled = await settleDoubts(turn, open, heard);
+    if (settled) return settled;
+  }
+  if (turn.dialogue.between && open) {
+    const settled = await settleRole(turn, open, heard);
     if (settled) return settled;
   }
   const about = helpTopic(heard.text);

@@ -27,6 +27,7 @@ export async function onIntent(turn: Turn, intent: Intent): Promise<Reply[]> {
     case 'never-mind':
       delete dialogue.asked;
       delete dialogue.doubts;
+      delete dialogue.between;
       return [notice(speaker, 'Fine, I leave it. What you told me so far is kept.')];
     case 'forget':
       return [await takeBack(turn)];

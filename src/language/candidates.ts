@@ -143,7 +143,7 @@ export function mismatchOf(
 }
 
 /** "90x50x45 cm, 10 mm": millimetres of that size behind a tank's are its panes. */
-const isPane = ({ profile }: Input, { units, value }: Mention): boolean =>
+export const isPane = ({ profile }: Input, { units, value }: Mention): boolean =>
   profile === 'display.glass_thickness' && units.some(({ id }) => id === 'mm') && value >= 4 && value <= 25;
 
 /** In a statement a number must be near the name of what it is; only how much a tank holds and how thick its glass is go without saying. */

@@ -75,5 +75,5 @@ export const shortened = (text: string): string =>
   text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
 
 /** "60 in, or 60 cm?" */
-export const readingChoices = (readings: readonly Reading[]): string =>
+export const readingChoices = (readings: readonly Pick<Reading, 'si' | 'unit'>[]): string =>
   readings.map(({ si, unit }) => `${forReading(withFigures(fromSI(si, unit), 6))} ${unit.shown}`).join(' or ');

@@ -55,6 +55,7 @@ export const saltMix = calculation({
       words: ['fresh water', 'freshwater', 'ro water', 'rodi', 'ro/di', 'pure water', 'of fresh', 'of ro'],
       range: [0, 100_000, 'L'],
       aboveLow: true,
+      byName: true,
       ask: 'How much water do you have to mix it into?',
     }),
     salinity: salinityKept,

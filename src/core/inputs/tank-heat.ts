@@ -117,6 +117,7 @@ export const equipmentHeat = quantity('power', {
   words: ['gains', 'gain', 'pumps add', 'pump heat', 'equipment heat', 'steady heat', 'from pumps'],
   range: [0, 20_000, 'W'],
   usual: [5, 600, 'W'],
+  byName: true,
   ask: 'How many watts of heat do pumps and other equipment put into the water?',
   example: '60 W',
   profile: 'heater.gains',
