@@ -40,6 +40,8 @@ const schema = z.object({
   ),
   /** Numbers that could be either of several inputs: the member was asked what the first one is. */
   between: z.optional(waiting),
+  /** A message that could be either of two questions: the member was asked which. */
+  choosing: z.optional(z.object({ say: z.string(), topics: z.array(z.string()) })),
   /** Said in this conversation about the tank, by profile key, whether saved or not. */
   known: given,
   answer: z.optional(z.string()),

@@ -14,6 +14,7 @@ import { answerAsked, change, question, STRONG, settleDoubts, settleRole, state 
 import { hintsFor, learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood } from './unclear.js';
 import { explainMeasurements, type Heard, hearText, understand } from './understand.js';
+import { askTopic, settleTopic, twoLikely } from './which-topic.js';
 
 /** The longest message that is read. */
 export const LONGEST_MESSAGE = 4000;
@@ -62,6 +63,10 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const settled = await settleRole(turn, open, heard);
     if (settled) return settled;
   }
+  if (turn.dialogue.choosing) {
+    const settled = await settleTopic(turn, heard);
+    if (settled) return settled;
+  }
   const about = helpTopic(heard.text);
   if (about !== undefined) return turn.command(`/help topic:${about}`);
   const intent = intentOf(heard.text);
@@ -106,6 +111,8 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const stated = await state(turn, heard, why, best !== undefined && best.score >= NAMED ? best : undefined);
     if (stated) return stated;
   }
+  const two = twoLikely(turn, topics);
+  if (two && best!.score >= NAMED) return [askTopic(turn, heard, two)];
   if (best && best.score >= NAMED) return question(turn, heard, best);
   if (heard.mentions.length > 0 && !ASKS.test(heard.text)) {
     const stated = await state(turn, heard, why);

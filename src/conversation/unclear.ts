@@ -6,11 +6,12 @@ import { withArticle } from '../core/quantity/number.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import { NEAR } from '../language/candidates.js';
-import { holdsPhrase, isLittle, wordsOf } from '../language/cues.js';
+import { wordsOf } from '../language/cues.js';
 import type { Mention } from '../language/measurements.js';
 import { readingChoices } from '../language/read-value.js';
 import type { Reading } from '../language/readings.js';
 import type { TopicScore } from '../language/topic.js';
+import { placeNamed } from '../language/which-one.js';
 import { calculationList } from './catalogue.js';
 import { asEarlier, type Waiting } from './dialogue.js';
 import { makeReply, notice, saying } from './replies.js';
@@ -89,34 +90,20 @@ export function askRole(turn: Turn, calculation: Calculation, given: Given, wait
   );
 }
 
-const ORDINALS: readonly RegExp[] = [
-  /^(?:the )?(?:first|1st|1|former)\b/,
-  /^(?:the )?(?:second|2nd|2|latter)\b/,
-  /^(?:the )?(?:third|3rd|3)\b/,
-];
-
-/** Which of the inputs a short answer names: by a word that only one of them has, or by its place. */
+/** Which of the inputs a short answer names. */
 export function optionNamed(
   { inputs }: Calculation,
   options: Waiting[number],
-  { text, words }: Heard,
+  heard: Heard,
 ): Waiting[number][number] | undefined {
-  const place = ORDINALS.findIndex((pattern) => pattern.test(text.trim()));
-  if (place >= 0) return options[place];
-  const named = options.map(({ id }) => {
-    const { name, words: own = [] } = inputs[id]!;
-    return new Set(
-      [...own, ...wordsOf(name.toLowerCase()).list.map((word) => word.text)].filter((word) => !isLittle(word)),
-    );
-  });
-  const hits = named.map(
-    (own, i) =>
-      [...own].filter((word) => holdsPhrase(words, word) && !named.some((other, k) => k !== i && other.has(word)))
-        .length,
+  const place = placeNamed(
+    options.map(({ id }) => [
+      ...(inputs[id]!.words ?? []),
+      ...wordsOf(inputs[id]!.name.toLowerCase()).list.map(({ text }) => text),
+    ]),
+    heard,
   );
-  const most = Math.max(...hits);
-  const [best, ...equals] = options.filter((_, i) => hits[i] === most);
-  return most > 0 && equals.length === 0 ? best : undefined;
+  return place === undefined ? undefined : options[place];
 }
 
 /** Of two numbers the nearer is meant only when it is this much nearer than the other. */

@@ -18,6 +18,8 @@ export interface Verdict {
   readonly asked: boolean;
   /** It answered, and what it answered is not what was asked: another topic, another value, a value that nobody said. */
   readonly confidentlyWrong: boolean;
+  /** "heater.size for heater.outage": the topic that was taken for the one that is right. */
+  readonly took?: string;
   /** What went wrong, for a reader. */
   readonly why: string;
 }
@@ -167,7 +169,15 @@ async function judge(
       ? ''
       : `asked ${question ?? 'nothing'}, not ${asks ?? 'nothing'} (${reply.kind}: ${reply.headline.slice(0, 100)})`,
   ].filter(Boolean);
-  return { say, topic, inputs: inputsRight, asked, confidentlyWrong, why: why.join('; ') };
+  return {
+    say,
+    topic,
+    inputs: inputsRight,
+    asked,
+    confidentlyWrong,
+    why: why.join('; '),
+    ...(topic ? {} : { took: `${told} for ${expected.topic}` }),
+  };
 }
 
 interface Desk {
