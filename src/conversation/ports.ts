@@ -72,6 +72,9 @@ export interface StoredAnswer {
 export interface Store {
   preferences(member: string): Promise<Preferences | undefined>;
   savePreferences(member: string, preferences: Preferences): Promise<void>;
+  /** The IANA name of the zone in which a member counts days; undefined while they said none. */
+  timeZone(member: string): Promise<string | undefined>;
+  saveTimeZone(member: string, zone: string): Promise<void>;
 
   tanks(member: string): Promise<Tank[]>;
   /** @returns the new tank, which becomes the current one. @throws StoreProblem `name-taken` */
