@@ -4,6 +4,8 @@ import type { Preferences } from '../core/show-value.js';
 /** Time comes in through this; nothing below the composition root asks the machine for it. */
 export interface Clock {
   readonly now: () => Date;
+  /** The IANA name of the zone that it hangs in; members who said none count their days in it. UTC when left out. */
+  readonly zone?: string | undefined;
 }
 
 /** Who speaks, and where. `club` is absent in a direct message and in the terminal. */

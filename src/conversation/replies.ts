@@ -30,5 +30,13 @@ export const notice = (speaker: Speaker, headline: string, parts: Parts = {}): R
 export const refusal = (speaker: Speaker, headline: string, parts: Parts = {}): Reply =>
   makeReply(speaker, 'refusal', headline, { private: true, ...parts });
 
+/** The replies, the first of which says something more. */
+export function withNotes([first, ...rest]: readonly Reply[], notes: ReadonlySet<string>): Reply[] {
+  if (!first) return [];
+  const added = [...notes].map((text) => ({ level: 'note' as const, text }));
+  const noted = { ...first, cautions: [...first.cautions, ...added] };
+  return [added.length > 0 ? { ...noted, text: replyText(noted) } : first, ...rest];
+}
+
 /** A button that says something for the member. */
 export const saying = (label: string, say: string): Action => ({ verb: 'say', label, say });
