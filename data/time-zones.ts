@@ -14,7 +14,7 @@ const one = (called: string, zone: string, ...also: string[]): ZoneName => ({
   zones: [[called, zone]],
 });
 
-/** Source: the abbreviations in the IANA time zone database 2025c, and the zone of the largest city that uses each. */
+/** Source: the abbreviations in the IANA time zone database 2025c; of several zones that share one, the one that is mostly meant. */
 export const zoneNames: readonly ZoneName[] = [
   one('Eastern time', 'America/New_York', 'et', 'est', 'edt'),
   one('Central time', 'America/Chicago', 'ct', 'cdt'),

@@ -4,7 +4,7 @@ import { schedule } from '../core/schedule.js';
 import { numberAt } from '../language/number-words.js';
 import { planOf, stepNamed } from './build-plan.js';
 import { dayNamed, findDay, noteDay } from './days.js';
-import { isListed, purchaseIn } from './purchases.js';
+import { hasList, isListed, purchaseIn } from './purchases.js';
 import type { Turn } from './turn.js';
 
 const LIST = '(?:my |the |our )?(?:shopping|buying|parts|build)?[ -]?list';
@@ -76,6 +76,7 @@ async function shoppingCommand(turn: Turn, text: string, original: string): Prom
 
 /** "The pump for 80 on friday": what is on the list, and the day it was bought. */
 async function boughtCommand(turn: Turn, got: string): Promise<string | undefined> {
+  if (!(await hasList(turn))) return undefined;
   const day = await findDay(turn, got, 'last');
   const what = day ? `${got.slice(0, day.start)}${got.slice(day.end)}`.trim() : got;
   const item = purchaseIn(what)?.item;

@@ -31,11 +31,12 @@ export const refusal = (speaker: Speaker, headline: string, parts: Parts = {}): 
   makeReply(speaker, 'refusal', headline, { private: true, ...parts });
 
 /** The replies, the first of which says something more. */
-export function withNotes([first, ...rest]: readonly Reply[], notes: ReadonlySet<string>): Reply[] {
-  if (!first) return [];
-  const added = [...notes].map((text) => ({ level: 'note' as const, text }));
-  const noted = { ...first, cautions: [...first.cautions, ...added] };
-  return [added.length > 0 ? { ...noted, text: replyText(noted) } : first, ...rest];
+export function withNotes(replies: readonly Reply[], notes: ReadonlySet<string>): Reply[] {
+  const [first, ...rest] = replies;
+  if (!first || notes.size === 0) return [...replies];
+  const cautions = [...first.cautions, ...[...notes].map((text) => ({ level: 'note' as const, text }))];
+  const noted = { ...first, cautions };
+  return [{ ...noted, text: replyText(noted) }, ...rest];
 }
 
 /** A button that says something for the member. */

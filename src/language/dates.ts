@@ -34,24 +34,32 @@ export function findDate(
   which: Which = 'nearest',
 ): DateFound | undefined {
   const lead = leadTo(folded);
-  const found = dayNamed(lead ? blanked(folded, lead) : folded, hints, which);
-  return lead && found?.start === lead.end
-    ? { ...found, date: dateAfter(found.date, lead.days), start: lead.start }
-    : found;
+  const named = readDay(lead ? blanked(folded, lead) : folded, hints, which);
+  if (!named || !isDay(named.date)) return undefined;
+  if (lead?.end !== named.start) return named;
+  const date = dateAfter(named.date, lead.days);
+  return isDay(date) ? { ...named, date, start: lead.start } : undefined;
 }
+
+/** A day that there is, in a year that a build could speak of: what is counted from it stays a day too. */
+const isDay = (date: string): boolean => /^(?:19|20|21)\d{2}-/.test(date) && dayOfYear(date) !== undefined;
 
 const blanked = (text: string, { start, end }: Place): string => text.slice(0, start).padEnd(end) + text.slice(end);
 
+/** Days that lead beyond every year that is read. */
+const MOST_AHEAD = 100_000;
+
 /** "Two weeks from" the day that follows. */
 function leadTo(text: string): (Place & { readonly days: number }) | undefined {
-  const match = text.match(/\b([a-z\d]+) (day|week)s? (?:from|after) (?!now\b)/);
+  const match = text.match(/\b([a-z]+|\d+) (day|week)s? (?:from|after) (?!now\b)/);
   const count = match && (/^an?$/.test(match[1]!) ? 1 : numberAt(match[1]!, 0)?.value);
   if (!match || !Number.isInteger(count)) return undefined;
   const start = match.index!;
-  return { days: count! * (match[2] === 'week' ? 7 : 1), start, end: start + match[0].length };
+  const days = Math.min(count! * (match[2] === 'week' ? 7 : 1), MOST_AHEAD);
+  return { days, start, end: start + match[0].length };
 }
 
-function dayNamed(
+function readDay(
   folded: string,
   { now, zone, preferences }: Pick<Hints, 'now' | 'zone' | 'preferences'>,
   which: Which,
@@ -60,7 +68,7 @@ function dayNamed(
   if (iso) {
     const [date] = iso;
     const start = iso.index!;
-    return dayOfYear(date) === undefined ? undefined : { date, start, end: start + date.length, counted: false };
+    return { date, start, end: start + date.length, counted: false };
   }
   const wall = wallClock(now, zone);
   const found = dayInWords(textForDates(folded, writesMonthFirst(zone, preferences.system)), wall, which);
@@ -92,7 +100,7 @@ function dayInWords(text: string, { date: today, seconds }: WallClock, which: Wh
   const reference = { instant: new Date(Date.parse(`${today}T00:00:00Z`) + seconds * 1000), timezone: 0 };
   const days = chrono
     .parse(text, reference, { forwardDate: which === 'next' && !/\blast\b/.test(text) })
-    .filter((day) => namesDay(day, text.trim()));
+    .filter((day) => namesDay(day, text.trim(), which));
   const found = days.find(({ start }) => start.isCertain('day')) ?? days[0];
   if (!found) return undefined;
   const { start, index, text: said } = found;
@@ -111,12 +119,14 @@ function dayInWords(text: string, { date: today, seconds }: WallClock, which: Wh
   };
 }
 
-/** "The sun" and "it sat there" name no day; "sun" alone does. */
-const namesDay = ({ start, text }: chrono.ParsedResult, whole: string): boolean =>
-  start.isCertain('day') ||
-  (start.isCertain('weekday')
+/** "The sun" and "it sat there" name no day, while "sun" alone does; what was done was not done "in 3 days". */
+function namesDay({ start, text }: chrono.ParsedResult, whole: string, which: Which): boolean {
+  if (which === 'last' && /^(?:in|within)\b/.test(text)) return false;
+  if (start.isCertain('day')) return true;
+  return start.isCertain('weekday')
     ? !/^(?:sun|sat)$/.test(text) || text === whole
-    : start.tags().has('result/relativeDate') && MONTHS_ON.test(text));
+    : start.tags().has('result/relativeDate') && MONTHS_ON.test(text);
+}
 
 /** "The 5th". */
 const ORDINAL = /\b(?:the|on) (\d{1,2})(?:st|nd|rd|th)\b/g;

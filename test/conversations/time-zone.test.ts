@@ -244,6 +244,7 @@ describe('3/4 is read in the order that the member writes, and said', () => {
     ['i drilled the tank for 3/4 bulkheads on sunday', 'Sun 28 Feb'],
     ['i glued the rock two and a half weeks ago', 'Sat 13 Feb'],
     ['i glued the rock on the 5th', 'Fri 5 Feb'],
+    ['i glued the rock and it cured in 3 days', 'Tue 2 Mar'],
     ['i glued the rock on saturday', 'Sat 27 Feb'],
   ])('%s: %s', async (text, shown) => {
     await says('ada', 'start my build on 2027-02-20');

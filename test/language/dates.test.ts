@@ -60,6 +60,10 @@ describe('a day in words', () => {
     'the 31st chamber is done',
     '45 each',
     'the 99th',
+    'in 999999999 weeks',
+    '999999999 days after friday',
+    '9999-12-31',
+    'a week after 2199-12-31',
   ])('%s is none', (text) => expect(day(text)).toBeUndefined());
 });
 
