@@ -4,7 +4,8 @@ import { asWritten } from './build-talk.js';
 import { LONGEST_ANSWER } from './manner.js';
 import type { Turn } from './turn.js';
 
-const ASKS = /^(?:(?:so |and )?(?:what|which|show|in which|in what)\b.{0,20}\b|my )?time ?-?zone\b[^,;:]*[?.!]*$/;
+const ASKS =
+  /^(?:(?:so |and )?(?:what|which|show|set|change|in which|in what)\b.{0,20}\b|my )?time ?-?zone\b[^,;:]*[?.!]*$/;
 /** "My time zone is …", "set the timezone to …", "time zone: …". */
 const SETS =
   /^(?:please |can you )?(?:set |change |switch |make |put )?(?:my |the )?time ?-?zone(?:\s+is|\s+to|\s+as|'s|\s+should be|\s*[:=])*\s*\b(.+?)[.!?]*$/;

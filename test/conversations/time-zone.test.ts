@@ -105,6 +105,15 @@ describe('a member says where their days begin', () => {
     expect(await zoneOf('ada')).toBeUndefined();
   });
 
+  test.each(['/timezone', 'timezone', 'what time zone do you use?', 'change my time zone'])(
+    '%s shows it',
+    async (text) => {
+      expect((await says('ada', text)).headline).toBe(
+        'You said no time zone, so your days are counted in UTC, where it is Tue 2 Mar, 00:30.',
+      );
+    },
+  );
+
   test('zones are suggested while one is typed', async () => {
     const complete = (typed: string) => talk.brinewright.complete({ id: 'ada' }, 'timezone', 'zone', typed);
     expect((await complete('')).slice(0, 2)).toEqual(['Eastern time', 'Central time']);
