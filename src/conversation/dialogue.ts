@@ -59,6 +59,10 @@ const schema = z.object({
       ),
     }),
   ),
+  /** It was said that days are counted in UTC. */
+  utcSaid: z.optional(z.boolean()),
+  /** The name of a time zone of which several places have one: which was asked. */
+  zoneAsked: z.optional(z.string()),
   /** The units that the conversation last used. */
   units: z.optional(z.object({ system: z.enum(['metric', 'us', 'imperial']), temperature: z.enum(['degC', 'degF']) })),
 });

@@ -15,6 +15,7 @@ import { hintsFor, learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood } from './unclear.js';
 import { explainMeasurements, type Heard, hearText, understand } from './understand.js';
 import { askTopic, settleTopic, twoLikely } from './which-topic.js';
+import { zoneTalk } from './zone-talk.js';
 
 /** The longest message that is read. */
 export const LONGEST_MESSAGE = 4000;
@@ -73,6 +74,11 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   if (intent) {
     why.push(`the message is a short request: ${intent}`);
     return onIntent(turn, intent);
+  }
+  const zone = await zoneTalk(turn, heard.text.trim(), heard.original.trim());
+  if (zone) {
+    why.push('it speaks of the member’s time zone');
+    return zone;
   }
   const build = await buildTalk(turn, heard.text.trim(), heard.original);
   if (build) {

@@ -9,6 +9,7 @@ import { countsThings } from '../language/candidates.js';
 import { givenFrom, readingChoices, readValue } from '../language/read-value.js';
 import { hasOwnCue, type TopicScore } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
+import { noteDay } from './days.js';
 import { asEarlier } from './dialogue.js';
 import { type LikelyTopic, understoodAs } from './likeliest.js';
 import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, tells } from './manner.js';
@@ -35,6 +36,7 @@ const over = ({ dialogue }: Turn, fresh: Given): Given => ({ ...asEarlier(dialog
 /** Keeps how the message was read, and what it said beside the point: a room's temperature in a question about drains. */
 function remember(turn: Turn, understood: Understood): Understood {
   turn.understood = understood;
+  noteDay(turn, understood.day);
   const beside = understood.assignment.beside.map(({ id, reading }) => [id, givenFrom(reading)] as const);
   turn.dialogue.known = { ...turn.dialogue.known, ...asEarlier(Object.fromEntries(beside)) };
   return understood;

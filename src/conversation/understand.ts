@@ -10,6 +10,7 @@ import { NEAR } from '../language/candidates.js';
 import { choicesIn, lookupsIn, outside, type TextRole } from '../language/choices.js';
 import { clockRoles } from '../language/clock-roles.js';
 import { isLittle, type Words, wordsOf } from '../language/cues.js';
+import type { DateFound } from '../language/dates.js';
 import { type Mention, measurementsIn } from '../language/measurements.js';
 import { type NormalText, normalText, originalSpan } from '../language/normal-text.js';
 import { givenFrom } from '../language/read-value.js';
@@ -48,6 +49,8 @@ export interface Understood {
   readonly windows: readonly ClockWindow[];
   /** Values whose unit was guessed, to be said in the reply. */
   readonly guessed: readonly string[];
+  /** The day that was named, where one is wanted. */
+  readonly day?: DateFound;
   /** Values whose unit has two meanings, of which the question's was taken: 100 g as gallons, 1.025 as a specific gravity. */
   readonly twoMeanings: readonly { readonly id: string; readonly said: string }[];
 }
@@ -67,7 +70,8 @@ export async function understand(
     ({ start, end }) =>
       !heard.mentions.some((mention) => mention.units.length > 0 && mention.start < start && mention.end >= end),
   );
-  const dates = await datesIn(inputs, heard.text, hints.now);
+  const day = await dayIn(inputs, heard.text, hints);
+  const dates = day ? [{ id: day.id, text: day.date, start: day.start, end: day.end }] : [];
   const chosen = choices.some(({ id }) => id === asked);
   const free = outside(heard.mentions, [...lookups, ...clocks.roles, ...dates]).filter(
     // "Corrected to 25" answers with a choice; its 25 is no reading.
@@ -98,7 +102,16 @@ export async function understand(
     ...assignment.why,
     ...texts.map(({ id, text }) => `“${text}” is taken as the ${inputs[id]!.name}: it names one`),
   ];
-  return { given, doubts: assignment.doubts, windows, assignment, why, guessed, twoMeanings };
+  return {
+    given,
+    doubts: assignment.doubts,
+    windows,
+    assignment,
+    why,
+    guessed,
+    twoMeanings,
+    ...(day ? { day } : {}),
+  };
 }
 
 /** Inputs whose value a looked-up thing brings with it. */
@@ -131,12 +144,17 @@ function decoysFor(inputs: Readonly<Record<string, Input>>): Readonly<Record<str
 const isAmbiguous = ({ units }: Mention): boolean =>
   ['mass', 'volume'].every((quantity) => units.some(({ quantities }) => quantities.includes(quantity as never)));
 
-async function datesIn(inputs: Readonly<Record<string, Input>>, text: string, now: Date): Promise<TextRole[]> {
+/** The day for the input that wants one. */
+async function dayIn(
+  inputs: Readonly<Record<string, Input>>,
+  text: string,
+  hints: Hints,
+): Promise<(DateFound & { readonly id: string }) | undefined> {
   const id = Object.keys(inputs).find((name) => inputs[name]!.kind === 'date');
-  if (id === undefined) return [];
+  if (id === undefined) return undefined;
   const { findDate } = await import('../language/dates.js');
-  const found = findDate(text, now);
-  return found ? [{ id, text: found.date, start: found.start, end: found.end }] : [];
+  const found = findDate(text, hints);
+  return found && { id, ...found };
 }
 
 /** The measurements of a message as the reply explains them. */
