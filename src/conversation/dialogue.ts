@@ -42,6 +42,8 @@ const schema = z.object({
   between: z.optional(waiting),
   /** A message that could be either of two questions: the member was asked which. */
   choosing: z.optional(z.object({ say: z.string(), topics: z.array(z.string()) })),
+  /** Questions of the same message that wait until the one before them is answered. */
+  next: z.optional(z.array(z.string())),
   /** Said in this conversation about the tank, by profile key, whether saved or not. */
   known: given,
   answer: z.optional(z.string()),

@@ -8,6 +8,7 @@ import { declined, emergency, helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
 import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells } from './manner.js';
 import { makeReply, notice } from './replies.js';
+import { questionsIn } from './several-questions.js';
 import { onIntent } from './short-requests.js';
 import { turnToNamed } from './tank-names.js';
 import { answerAsked, change, question, STRONG, settleDoubts, settleRole, state } from './topics.js';
@@ -33,7 +34,7 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
   }
   const heard = hearText(say);
   const why: string[] = [];
-  const replies = await respond(turn, heard, why);
+  const replies = await respondInTurn(turn, questionsIn(heard), why);
   if (!explain) return replies;
   const read = {
     measurements: explainMeasurements(heard, turn.understood),
@@ -48,6 +49,22 @@ async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, 
   if (groupOf(best.calculation) !== groupOf(open)) return false;
   const { assignment } = await understand(heard, open.inputs, hintsFor(turn, heard.said));
   return assignment.roles.length > 0 && assignment.unused.length === 0;
+}
+
+/** Several questions are answered one after another; those behind one that asks back wait for its answer. */
+async function respondInTurn(turn: Turn, questions: readonly string[], why: string[]): Promise<Reply[]> {
+  const replies: Reply[] = [];
+  const waiting = [...questions];
+  while (waiting.length > 0) {
+    const answered = await respond(turn, hearText(waiting.shift()!), why);
+    replies.push(...answered);
+    const asksBack = answered.some(({ kind }) => kind === 'question');
+    if (asksBack && waiting.length > 0) turn.dialogue.next = [...waiting];
+    if (asksBack) break;
+    waiting.push(...(turn.dialogue.next ?? []));
+    delete turn.dialogue.next;
+  }
+  return replies;
 }
 
 async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]> {

@@ -10,7 +10,7 @@ import { givenFrom, readingChoices, readValue } from '../language/read-value.js'
 import { hasOwnCue, type TopicScore } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
 import { noteDay } from './days.js';
-import { asEarlier } from './dialogue.js';
+import { asEarlier, type Waiting } from './dialogue.js';
 import { type LikelyTopic, understoodAs } from './likeliest.js';
 import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, tells } from './manner.js';
 import { namedFor } from './named-for.js';
@@ -276,11 +276,20 @@ export async function question(turn: Turn, heard: Heard, topic: LikelyTopic): Pr
   return [await work(turn, calculation, given, preferences)];
 }
 
+/** Another number instead of an answer: the one asked about is what it most likely was, and the new one is what it was not. */
+function assumeFirst({ dialogue }: Turn, [first, second]: Waiting[number]): void {
+  if (!first || !second) return;
+  const { id, ...value } = first;
+  dialogue.given = { ...dialogue.given, [id]: { ...value, from: 'earlier' } };
+  dialogue.asked = second.id;
+}
+
 /** "The room": which input the number is that was asked about. @returns undefined when the message says something else */
 export async function settleRole(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
   const [options = [], ...others] = turn.dialogue.between!;
   delete turn.dialogue.between;
   const meant = optionNamed(open, options, heard);
+  if (!meant && heard.mentions.length > 0) assumeFirst(turn, options);
   if (!meant) return undefined;
   const waiting = others.map((each) => each.filter(({ id }) => id !== meant.id));
   const sole = waiting.filter(({ length }) => length === 1).flat();
