@@ -13,7 +13,7 @@ const body = lookup({
   ask: 'Is it glass or plastic?',
   needed: false,
   suggestions: ['glass', 'plastic'],
-  pattern: /(?:glass|plastic|acrylic)(?=\s+(?:\w+\s+)?(?:hydrometer|float|body))/,
+  pattern: /(?:glass|plastic|acrylic)(?! (?:tank|aquarium|cube|display|lid|top))(?![a-z])/,
   read(text) {
     if (/swing/i.test(text))
       return 'A swing-arm type follows no formula: check it against a 35 ppt standard at the tank’s temperature.';

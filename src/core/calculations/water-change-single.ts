@@ -42,7 +42,6 @@ export const waterChangeSingle = calculation({
     'i change # l',
     'i change # gallons',
     'i change # litres',
-    'change # percent',
     'change # l of',
     'change # gal of',
     'change # gallons of',
