@@ -98,6 +98,14 @@ export const ammoniaFreeConcentration = calculation({
     '~tan',
     '~poisonous',
     '~harmful',
+    'how bad',
+    'how bad is',
+    'ppm nh4',
+    'ppm nh3',
+    'mg l nh4',
+    'mg l nh3',
+    'toxic ammonia do i have',
+    'how much toxic',
   ],
   inputs: {
     total_ammonia_nitrogen: quantity('dissolved', {
@@ -114,7 +122,6 @@ export const ammoniaFreeConcentration = calculation({
         'tan of',
         'tan is',
         'tan at',
-        'nitrogen',
       ],
       ask: 'What is the total ammonia, as nitrogen?',
       example: '0.5 mg/L',

@@ -71,8 +71,10 @@ export const coolingNeed = calculation({
     '~hot',
     '~fan',
     'hot room',
+    'hot days',
   ],
-  wording: /\b(?:fans?|chillers?|cooling|cooler|overheat(?:s|ing)?|heat ?wave|too hot|to hot|too warm)\b/,
+  wording:
+    /\b(?:can|will|are|would|do) (?:the |my |a |some |just )?fans?\b|\bfans? (?:enough|hold|cool|do|keep|alone)\b|\b(?:chillers?|cooling|cooler|overheat(?:s|ing)?|heat ?wave|too hot|to hot|too warm)\b/,
   inputs: {
     target: quantity('temperature', { ...tankTemperature, name: 'target water temperature' }),
     room_temperature: quantity('temperature', { ...roomTemperature, ask: 'How warm does the room get?' }),

@@ -8,7 +8,8 @@ export const costBudget = calculation({
   title: 'Budget of the build',
   question: 'What does the whole build come to, with tax and something kept back for what was forgotten?',
   part: 'money',
-  wording: /^(?:my |the )?budget\b|\bbuild costs?\b/,
+  wording:
+    /^(?:my |the |whats the |what is the )?(?:budget|shopping (?:list )?total|total|add (?:it |all |this )*up)\b|\bbuild costs?\b|\b(?:builds?|it all|everything) (?:come|add)s? (?:all )?(?:up )?to\b/,
   cues: [
     'whole build',
     'budget',
@@ -55,6 +56,11 @@ export const costBudget = calculation({
     '~vat',
     '~sales tax',
     '~budget',
+    'add up #',
+    'add up tank',
+    'adding up',
+    'summing up',
+    'sum of everything',
   ],
   inputs: {
     items: budgetItems,

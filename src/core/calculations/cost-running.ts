@@ -80,6 +80,13 @@ export const costRunning = calculation({
     '~electricity',
     '~per month',
     '~each month',
+    'keep the tank running',
+    'tank running',
+    'cost to keep',
+    'keep it running',
+    'power bill estimate',
+    'bill estimate',
+    'estimate my power bill',
   ],
   wording:
     /\b(?:cost|costs|pay|bill|electric\w*|power)\b.*\b(?:heaters?|pumps?|skimmer|wavemaker)\b.*\d+ (?:h|hrs?|hours?)\b|\b(?:heaters?|pumps?|skimmer)\b.*\d+ (?:h|hrs?|hours?)\b.*\b(?:cost|costs|pay|bill|kwh|month)\b|\bmonthly (?:electric\w*|power|cost|bill)\b|\b(?:tank|it all|everything) costs?\b.*\b(?:month|run|electricity)\b/,

@@ -92,7 +92,23 @@ export const cycleAlkalinityUsed = calculation({
     'cycle eats alk',
     'does the cycle eat',
     'does the cycle use',
+    'lose cycling',
+    'will i lose',
+    'cycling with',
+    'did nitrification',
+    'nitrification eat',
+    'does nitrification',
+    'kh did nitrification',
+    'alk did the cycle',
+    'oxidising',
+    'oxidizing',
+    'oxidising ammonia',
+    'oxidizing ammonia',
+    'kh went down',
+    'alk went down in my new tank',
   ],
+  wording:
+    /\b(?:alk\w*|dkh|kh|oxygen)\b.*\b(?:cycl\w+|nitrif\w+|bacteria|oxidi\w+)\b|\b(?:cycl\w+|nitrif\w+)\b.*\b(?:alk\w*|dkh|kh|oxygen)\b/,
   inputs: {
     nitrogen_oxidised: quantity('dissolved', {
       symbol: 'N',

@@ -42,7 +42,6 @@ export const cycleNitrogenBalance = calculation({
     'ended up as nitrate',
     'does it add up',
     'does that add up',
-    'add up',
     'does my nitrate match',
     'nitrate match',
     'nitrate matches',

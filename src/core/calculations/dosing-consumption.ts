@@ -14,6 +14,12 @@ const UNSURE_DISSOLVED = 'abs(r_C) < u_C';
 const unsure: Condition = { any: [UNSURE, UNSURE_DISSOLVED] };
 
 const FIRST = [
+  'first test',
+  'it was',
+  'from a',
+  'yesterday',
+  'sunday',
+  'last week',
   'from',
   'first',
   'started at',
@@ -29,8 +35,26 @@ const FIRST = [
   'kh',
   'start',
 ];
-const SECOND = ['to', 'second', 'now', 'is now', 'down to', 'ended at', 'today', 'after', 'then'];
-const DOSED = ['dosed', 'dosing', 'added', 'doser', 'dose', 'in between', 'between'];
+const SECOND = [
+  'to',
+  'second',
+  'second test',
+  'now',
+  'is now',
+  'now at',
+  'down to',
+  'ended at',
+  'today',
+  'after',
+  'then',
+  'later',
+  'days later',
+  'hours later',
+  'tests now at',
+  'friday',
+  'wednesday',
+];
+const DOSED = ['dosed', 'i dosed', 'dosing', 'added', 'i added', 'doser', 'dose', 'in between', 'between'];
 
 const dissolvedReading = {
   range: [0, 2500, 'mg/L'],
@@ -216,7 +240,7 @@ export const dosingConsumption = calculation({
     kit_step: quantity('alkalinity', {
       symbol: 's',
       name: 'smallest step of the kit',
-      words: ['kit step', 'resolution', 'steps of', 'accuracy', 'drop is', 'one drop'],
+      words: ['kit step', 'resolution', 'steps of', 'accuracy', 'drop is', 'one drop', 'step is', 'kit reads to'],
       range: [0.01, 3, 'dKH'],
       usual: [0.05, 1, 'dKH'],
       default: { value: 0.3, unit: 'dKH', why: 'half a drop of a usual kit; no source', when: ofAlkalinity },

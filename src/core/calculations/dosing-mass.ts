@@ -198,7 +198,7 @@ export const dosingMass = calculation({
       ],
       range: [0, 30, 'dKH'],
       aboveLow: true,
-      usual: [0.2, 5, 'dKH'],
+      usual: [0.2, 2.7, 'dKH'],
       default: { formula: 'A_2 - A_1' },
       needed: all(raisesAlkalinity, { not: massGiven }),
       ask: 'By how much should the alkalinity rise?',

@@ -89,9 +89,15 @@ export const heaterWarmUp = calculation({
     '~warm',
     '~hours',
     '~how many hours',
+    'how long for',
+    'to get # gal',
+    'to get # l',
+    'to get # gallons',
+    'get # gal from',
+    'get # l from',
   ],
   wording:
-    /\b(?:how (?:long|many hours|soon)|hours|time|when)\b.*\b(?:heat|heating|heats|warm|warming|warms|up to|bring|reach|be \d+)\b|\b(?:heat|warm|heating|warming)(?: it)? up\b|\b(?:filled|cold|currently|from the tap)\b.*\b(?:want|wanted|to)\b.*\bhow (?:long|many hours)\b/,
+    /\b(?:how (?:long|many hours|soon)|hours|time|when)\b.*\b(?:heat|heating|heats|warm|warming|warms|up to|bring|reach|be \d+)\b|\bhow (?:long|many hours)\b.*\bfrom \d[\d.,]* (?:f |c )?to \d|\b(?:heat|warm|heating|warming)(?: it)? up\b|\b(?:filled|cold|currently|from the tap)\b.*\b(?:want|wanted|to)\b.*\bhow (?:long|many hours)\b/,
   inputs: {
     start_temperature: quantity('temperature', {
       symbol: 'T_0',

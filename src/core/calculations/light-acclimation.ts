@@ -85,6 +85,10 @@ export const lightAcclimation = calculation({
     '~burn',
     '~acclimation',
     '~weeks',
+    'acclimating frags',
+    'acclimate frags',
+    'just hung new',
+    'hung a new',
   ],
   inputs: {
     start_fraction: quantity('fraction', {
@@ -150,6 +154,12 @@ export const lightAcclimation = calculation({
         'full in',
         'weeks total',
         'months',
+        'full after',
+        'at full after',
+        'be full after',
+        'done after',
+        'end after',
+        'up after',
       ],
       range: [1, 26, 'week'],
       usual: [2, 12, 'week'],

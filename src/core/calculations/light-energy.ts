@@ -89,7 +89,6 @@ export const lightEnergy = calculation({
     '~lamp',
     '~light',
     '~lights',
-    '~cost',
   ],
   wording:
     /^(?!.*\b(?:pumps?|heaters?|skimmers?|wavemakers?|returns?|tank costs?|everything|it all)\b)(?=.*\b(?:costs?|kwh|heats?|power|electric\w*|pay|bill)\b).*\b(?:lights?|lighting|lamps?|leds?|halides?|fixtures?)\b/,

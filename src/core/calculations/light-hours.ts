@@ -82,9 +82,13 @@ export const lightHours = calculation({
     '~mol',
     '~dli',
     '~how long',
+    'needed for sps',
+    'needed for lps',
+    'par needed for',
+    '~par',
   ],
   wording:
-    /\bhow (?:long|many hours)\b.*\b(?:par|ppfd|umol|mol|dli)\b(?!.*\b(?:acclimat\w+|weeks)\b)|\b(?:what|how much|how strong|needed|required|which)\b.*\b(?:par|ppfd|light)\b.*\b(?:hours?|h|mol|dli)\b/,
+    /\bhow (?:long|many hours)\b.*\b(?:par|ppfd|umol|mol|dli)\b(?!.*\b(?:acclimat\w+|weeks)\b)|\b(?:what|how much|how strong|needed|required|which)\b.*\b(?:par|ppfd|light)\b.*\b(?:hours?|h|mol|dli)\b|\b(?:par|ppfd) (?:is )?(?:needed|required)\b/,
   inputs: {
     daily_light_integral_wanted: quantity('light integral', {
       symbol: 'I_w',

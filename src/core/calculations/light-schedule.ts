@@ -93,7 +93,20 @@ export const lightSchedule = calculation({
     blue_hours: quantity('time', {
       ...litDay,
       name: 'lit hours, blue included',
-      words: ['hours', 'for', 'photoperiod', 'lit', 'blue hours', 'hours a day'],
+      words: [
+        'hours',
+        'for',
+        'photoperiod',
+        'lit',
+        'blue hours',
+        'hours a day',
+        'total',
+        'in total',
+        'altogether',
+        'overall',
+        'hours total',
+        'all together',
+      ],
       ask: 'How many hours a day should there be any light?',
     }),
     white_share: quantity('fraction', {

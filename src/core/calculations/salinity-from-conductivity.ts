@@ -111,6 +111,10 @@ export const salinityFromConductivity = calculation({
             'at tank temperature',
             'raw reading',
             'raw conductivity',
+            'without temperature compensation',
+            'without temp compensation',
+            'with no compensation',
+            'with no temperature compensation',
           ],
         },
         compensated_25: {

@@ -49,6 +49,10 @@ export const salinityToSg = calculation({
     'hydrometer read at',
     'convert # psu',
     'convert # ppt',
+    'ppt sg',
+    'psu sg',
+    'ppt is what sg',
+    'ppt equals',
   ],
   inputs: {
     salinity: salinityKept,

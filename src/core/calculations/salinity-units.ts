@@ -53,7 +53,19 @@ export const salinityUnits = calculation({
     'grams per liter',
     'g per litre',
     'g per liter',
+    'g per litre is',
+    'g per liter is',
+    'grams salt per liter',
+    'grams salt per litre',
+    'grams of salt per liter',
+    'grams of salt per litre',
+    'salt per liter',
+    'salt per litre',
+    'g of salt per',
+    'how many g per',
   ],
+  wording:
+    /\b\d\d(?:[.,]\d+)? (?:g|grams?) (?:of salt )?(?:l|per (?:l|lit(?:er|re)))\b.*\b(?:ppt|psu)\b|\b(?:ppt|psu)\b.*\b(?:g|grams?)(?: of)?(?: salt)? (?:l|per (?:l|lit(?:er|re)))\b/,
   inputs: {
     salinity,
     concentration: quantity('concentration', {

@@ -73,6 +73,14 @@ export const saltMix = calculation({
     'rodi how much salt',
     'rodi in a',
     'fresh water how much salt',
+    'salt needed',
+    'to fill',
+    'fill the new',
+    'fill a new',
+    'fill my',
+    'new system',
+    'salt to fill',
+    'salt for a',
   ],
   inputs: {
     volume: quantity('volume', {

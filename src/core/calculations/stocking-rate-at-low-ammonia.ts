@@ -57,6 +57,8 @@ export const stockingRateAtLowAmmonia = calculation({
     '~nitrifiers',
     '~max',
   ],
+  wording:
+    /\blow(?:er)? (?:ammonia|levels?|concentrations?)\b|\b(?:fast|quick|slow|speed|rate)\b.*\bat 0?[.,]?0?\.?\d* ?(?:ppm|mg)\b/,
   inputs: {
     maximum_rate: quantity('dissolved rate', {
       symbol: 'r_m',

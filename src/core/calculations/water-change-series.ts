@@ -90,6 +90,9 @@ export const waterChangeSeries = calculation({
     '# changes each',
     '# changes',
     '# wcs',
+    'changes #',
+    'changes starting from',
+    'starting from',
   ],
   wording: /^(?!.*\bhow many\b).*\bwater changes\b(?! (?:to (?:get|bring|lower)|until))/,
   inputs: {

@@ -10,7 +10,7 @@ export const paceInputs = {
     options: {
       yes: {
         label: 'yes, animals',
-        words: [...ANIMALS_IN_IT, 'livestock', 'corals', 'coral', 'fish', 'inverts', 'anemone', 'snails', 'reef'],
+        words: [...ANIMALS_IN_IT, 'livestock', 'corals', 'coral', 'fish', 'inverts', 'anemone', 'snails'],
       },
       no: {
         label: 'no, empty of animals',
