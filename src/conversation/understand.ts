@@ -11,6 +11,7 @@ import { choicesIn, lookupsIn, outside, type TextRole } from '../language/choice
 import { clockRoles } from '../language/clock-roles.js';
 import { isLittle, type Words, wordsOf } from '../language/cues.js';
 import type { DateFound } from '../language/dates.js';
+import { withStartAndEnd } from '../language/from-to.js';
 import { type Mention, measurementsIn } from '../language/measurements.js';
 import { type NormalText, normalText, originalSpan } from '../language/normal-text.js';
 import { givenFrom } from '../language/read-value.js';
@@ -75,9 +76,10 @@ export async function understand(
   const chosen = choices.some(({ id }) => id === asked);
   const free = outside(heard.mentions, [...lookups, ...clocks.roles, ...dates]).filter(
     // "Corrected to 25" answers with a choice; its 25 is no reading.
-    ({ units }) => !chosen || units.length > 0,
+    (mention) =>
+      (!chosen || mention.units.length > 0) && !choices.some((choice) => isPartOf(mention, choice, heard.text)),
   );
-  const assignment = assignRoles(inputs, free, heard.words, heard.text, hints, {
+  const assignment = assignRoles(inputs, withStartAndEnd(free, inputs, heard.text), heard.words, heard.text, hints, {
     asked,
     strict,
     decoys: strict ? {} : decoysFor(inputs),
@@ -113,6 +115,10 @@ export async function understand(
     ...(day ? { day } : {}),
   };
 }
+
+/** The 25 of "compensated to 25 °C" belongs to the option that is said with it. */
+const isPartOf = ({ start, end }: Mention, choice: TextRole, text: string): boolean =>
+  start < choice.end && end > choice.start && /\d/.test(text.slice(choice.start, choice.end));
 
 /** Inputs whose value a looked-up thing brings with it. */
 function filledBy(lookups: readonly TextRole[], inputs: Readonly<Record<string, Input>>): ReadonlySet<string> {

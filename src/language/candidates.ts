@@ -205,7 +205,23 @@ function closeness(mention: Mention, cues: readonly CueFound[], text: string, me
 /** How sure a word beside a number makes it that the number is said of it: "nitrite", against "now" or "to". */
 const SURE = 0.95;
 const HARDLY_SURE = 0.6;
-const saysLittle = (phrase: string): boolean => phrase.split(' ').every(isLittle);
+/** Verbs and particles that many things are said with. */
+const COMMON = new Set([
+  'holds',
+  'hold',
+  'weighs',
+  'weigh',
+  'gets',
+  'goes',
+  'runs',
+  'makes',
+  'takes',
+  'all',
+  'both',
+  'about',
+  'then',
+]);
+const saysLittle = (phrase: string): boolean => phrase.split(' ').every((word) => isLittle(word) || COMMON.has(word));
 
 /** From 1, beside a cue word, down to 0, out of reach. Another clause, or another number of the kind in between, weakens it. */
 function closenessTo(mention: Mention, cue: CueFound, text: string, mentions: readonly Mention[]): number {

@@ -65,5 +65,7 @@ function read<T>(ending: string, schema: { parse: (raw: unknown) => T }): T[] {
     });
 }
 
+/** Messages that words were chosen by, and so say nothing about how well others are understood. */
+export const wordingMessages = (): Message[] => read('.tuned.json', message);
 export const messages = (): Message[] => read('.messages.json', message);
 export const conversations = (): Conversation[] => read('.conversations.json', conversation);

@@ -58,9 +58,15 @@ function same(got: Got, want: Value): boolean {
   if (got.text.toLowerCase() === want.toLowerCase()) return true;
   // "2 elbows" and "two 90 degree elbows" are one list: what the table makes of them counts.
   if (got.clock) return readClock(want) === readClock(got.text);
-  const read = got.lookup?.read(want, {});
-  return typeof read === 'object' && read.reading === got.text;
+  const readingOf = (text: string): string => {
+    const read = got.lookup?.read(text, {});
+    return withoutFactors(typeof read === 'object' ? read.reading : text);
+  };
+  return got.lookup !== undefined && [withoutFactors(got.text), readingOf(got.text)].includes(readingOf(want));
 }
+
+/** What a fitting costs depends on the pipe it sits in, which a label does not say again. */
+const withoutFactors = (reading: string): string => reading.replace(/ \([\d.]+\)/g, '');
 
 /** @param inConversation what was said before counts too */
 function gotOf(reply: Reply, inConversation: boolean): Record<string, Got> {
@@ -118,7 +124,12 @@ function differences(got: Readonly<Record<string, Got>>, want: Labels, inputs: I
     }),
   ]);
   const wrong = Object.keys(got).filter((id) => want[id] !== undefined && !same(got[id]!, want[id]));
-  const extra = Object.keys(got).filter((id) => want[id] === undefined && !inOtherWords.has(id));
+  // An option that stands there anyway, said or not, changes nothing.
+  const isDefault = (id: string): boolean => {
+    const input = inputs[id];
+    return input?.kind === 'choice' && input.default === got[id]!.text;
+  };
+  const extra = Object.keys(got).filter((id) => want[id] === undefined && !inOtherWords.has(id) && !isDefault(id));
   const missing = Object.keys(want).filter((id) => got[id] === undefined && !inOtherWords.has(id));
   return { wrong, extra, missing };
 }

@@ -1,4 +1,4 @@
-import { type Conversation, conversations, isHeldOut, type Message, messages } from './corpus.js';
+import { type Conversation, conversations, isHeldOut, type Message, messages, wordingMessages } from './corpus.js';
 import { judgeConversation, judgeMessages, type Verdict } from './judge.js';
 import { mutants } from './mutate.js';
 
@@ -45,12 +45,14 @@ function confusions(name: string, verdicts: readonly Verdict[]): string[] {
 
 const tuned = await verdictsOf(false);
 const held = await verdictsOf(true);
+const wording = await judgeMessages(wordingMessages());
 process.stdout.write(
   [
     '| half | messages | topic right | every input right | asked when it should | confidently wrong |',
     '| --- | --- | --- | --- | --- | --- |',
     line('tuned on, messages', tuned.single),
     line('tuned on, turns of conversations', tuned.talks),
+    line('words were chosen by, messages', wording),
     line('never looked at, messages', held.single),
     line('never looked at, turns of conversations', held.talks),
     line('tuned on, mutated', tuned.mutated),
@@ -59,7 +61,7 @@ process.stdout.write(
     ...confusions('tuned on', [...tuned.single, ...tuned.talks]),
     ...confusions('never looked at', [...held.single, ...held.talks]),
     '',
-    ...[...tuned.single, ...tuned.talks]
+    ...[...tuned.single, ...tuned.talks, ...wording]
       .filter(({ why }) => why !== '')
       .map(({ say, why, confidentlyWrong }) => `${confidentlyWrong ? 'WRONG ' : ''}${say}\n    ${why}`),
     '',
