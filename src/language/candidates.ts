@@ -235,9 +235,19 @@ function closenessTo(mention: Mention, cue: CueFound, text: string, mentions: re
   const between = mentions.filter((other) => other !== mention && other.start >= from && other.end <= to);
   const alike = between.filter((other) => sameKind(other, mention)).length;
   const weakened = 0.3 ** clauses * 0.3 ** alike * 0.75 ** (between.length - alike);
-  const claimed = before ? 1 : claimedByNext(text.slice(cue.end, cue.end + 24), gap);
+  const claimed = before
+    ? claimedByLast(text.slice(cue.start, cue.end), text.slice(Math.max(0, cue.start - 24), cue.start))
+    : claimedByNext(text.slice(cue.end, cue.end + 24), gap);
   return (1 - gap / REACH) * weakened * claimed * (before ? 1 : 0.97);
 }
+
+/** Words that English puts behind their number: "5 ft long 2 ft wide". */
+const SAID_BEHIND = /^(?:long|wide|high|tall|deep|thick|across)$/;
+const NUMBER_JUST_BEFORE = /\d ?(?:"|'|[a-zµ]{1,12}\.?)? ?$/;
+
+/** How much of a cue before a number is left to it where the cue stands behind a number of its own. */
+const claimedByLast = (cue: string, before: string): number =>
+  SAID_BEHIND.test(cue) && NUMBER_JUST_BEFORE.test(before) ? 0.4 : 1;
 
 /** A word that its own number follows: "78 degrees house is 60". */
 const OWN_NUMBER = /^\s*(?:is|at|=|:|gets|around|about|only)?\s*(?:down to |up to )?\d/;
