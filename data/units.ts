@@ -42,6 +42,12 @@ const CALCIUM_CARBONATE = 100.086;
 /** Equivalents in a cubic metre: 10 mg/L of CaO, two equivalents each. */
 const DKH = 20 / CALCIUM_OXIDE;
 
+/** `c`, `°c`, `deg c`, `degrees celsius`. */
+const inDegrees = (...scales: readonly string[]): string[] =>
+  scales
+    .flatMap((scale) => [scale, ...['°', '° ', 'deg ', 'degs ', 'degree ', 'degrees '].map((word) => word + scale)])
+    .concat(scales.map((scale) => `deg${scale}`));
+
 /** Of a rate only its two units are declared: its factor and most of its spellings follow from theirs. */
 type Declared = UnitRow | (Omit<UnitRow, 'factor' | 'offset'> & { readonly rate: readonly [of: string, per: string] });
 
@@ -77,6 +83,20 @@ const declared: readonly Declared[] = [
     factor: 0.1,
     shown: 'dm',
     words: ['dm', 'decimeter', 'decimeters', 'decimetre', 'decimetres'],
+  },
+  {
+    id: 'dam',
+    quantities: ['length'],
+    factor: 10,
+    shown: 'dam',
+    words: ['decameter', 'decameters', 'decametre', 'decametres'],
+  },
+  {
+    id: 'hm',
+    quantities: ['length'],
+    factor: 100,
+    shown: 'hm',
+    words: ['hectometer', 'hectometers', 'hectometre', 'hectometres'],
   },
   {
     id: 'km',
@@ -132,21 +152,7 @@ const declared: readonly Declared[] = [
     system: 'metric',
     factor: 1,
     shown: 'm²',
-    words: [
-      'm2',
-      'sqm',
-      'sq m',
-      'm^2',
-      'square meter',
-      'square meters',
-      'square metre',
-      'square metres',
-      'sq meter',
-      'sq meters',
-      'sq metre',
-      'sq metres',
-      'square m',
-    ],
+    words: ['m2', 'm^2', 'sqm', 'square m', 'square meter', 'square meters', 'square metre', 'square metres'],
   },
   {
     id: 'cm2',
@@ -157,13 +163,27 @@ const declared: readonly Declared[] = [
     words: [
       'cm2',
       'cm^2',
-      'sq cm',
-      'square cm',
-      'square centimeters',
-      'square centimetres',
       'sqcm',
+      'square cm',
       'square centimeter',
+      'square centimeters',
       'square centimetre',
+      'square centimetres',
+    ],
+  },
+  {
+    id: 'dm2',
+    quantities: ['area'],
+    factor: 0.01,
+    shown: 'dm²',
+    words: [
+      'dm2',
+      'dm^2',
+      'square dm',
+      'square decimeter',
+      'square decimeters',
+      'square decimetre',
+      'square decimetres',
     ],
   },
   {
@@ -173,7 +193,6 @@ const declared: readonly Declared[] = [
     shown: 'mm²',
     words: [
       'mm2',
-      'sq mm',
       'mm^2',
       'square mm',
       'square millimeter',
@@ -187,7 +206,15 @@ const declared: readonly Declared[] = [
     quantities: ['area'],
     factor: 1e6,
     shown: 'km²',
-    words: ['km2', 'km^2', 'sq km', 'square kilometer', 'square kilometers', 'square kilometre', 'square kilometres'],
+    words: [
+      'km2',
+      'km^2',
+      'square km',
+      'square kilometer',
+      'square kilometers',
+      'square kilometre',
+      'square kilometres',
+    ],
   },
   { id: 'ha', quantities: ['area'], factor: 1e4, shown: 'ha', words: ['ha', 'hectare', 'hectares'] },
   {
@@ -196,7 +223,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: FOOT ** 2,
     shown: 'ft²',
-    words: ['ft2', 'ft^2', 'sq ft', 'sqft', 'square foot', 'square feet', 'square ft', 'sq foot', 'sq feet', 'sf'],
+    words: ['ft2', 'ft^2', 'sqft', 'sf', 'feet2', 'feet^2', 'square ft', 'square foot', 'square feet'],
   },
   {
     id: 'in2',
@@ -204,7 +231,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: INCH ** 2,
     shown: 'in²',
-    words: ['in2', 'in^2', 'sq in', 'square inch', 'square inches', 'sqin', 'square in', 'sq inch', 'sq inches'],
+    words: ['in2', 'in^2', 'sqin', 'square in', 'square inch', 'square inches'],
   },
   {
     id: 'yd2',
@@ -212,7 +239,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: (3 * FOOT) ** 2,
     shown: 'yd²',
-    words: ['yd2', 'yd^2', 'sq yd', 'sq yds', 'square yard', 'square yards'],
+    words: ['yd2', 'yd^2', 'square yd', 'square yds', 'square yard', 'square yards'],
   },
   {
     id: 'mi2',
@@ -220,7 +247,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: (5280 * FOOT) ** 2,
     shown: 'mi²',
-    words: ['mi2', 'sq mi', 'square mile', 'square miles'],
+    words: ['mi2', 'mi^2', 'square mi', 'square mile', 'square miles', 'sqmiles'],
   },
   {
     id: 'acre',
@@ -237,7 +264,7 @@ const declared: readonly Declared[] = [
     system: 'metric',
     factor: 1,
     shown: 'm³',
-    words: ['m3', 'm^3', 'cubic meter', 'cubic meters', 'cubic metre', 'cubic metres', 'cu m', 'cubic m', 'cbm'],
+    words: ['m3', 'm^3', 'cbm', 'cubic m', 'cubic meter', 'cubic meters', 'cubic metre', 'cubic metres'],
   },
   {
     id: 'L',
@@ -271,6 +298,21 @@ const declared: readonly Declared[] = [
     ],
   },
   {
+    id: 'mm3',
+    quantities: ['volume'],
+    factor: 1e-9,
+    shown: 'mm³',
+    words: [
+      'mm3',
+      'mm^3',
+      'cubic mm',
+      'cubic millimeter',
+      'cubic millimeters',
+      'cubic millimetre',
+      'cubic millimetres',
+    ],
+  },
+  {
     id: 'cL',
     quantities: ['volume'],
     system: 'metric',
@@ -285,6 +327,13 @@ const declared: readonly Declared[] = [
     factor: 1e-4,
     shown: 'dL',
     words: ['dl', 'deciliter', 'deciliters', 'decilitre', 'decilitres'],
+  },
+  {
+    id: 'daL',
+    quantities: ['volume'],
+    factor: 0.01,
+    shown: 'daL',
+    words: ['decaliter', 'decaliters', 'decalitre', 'decalitres', 'dekaliter', 'dekaliters', 'dekalitre', 'dekalitres'],
   },
   {
     id: 'hL',
@@ -342,7 +391,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: US_GALLON / 4,
     shown: 'US qt',
-    words: ['qt', 'qts', 'quart', 'quarts'],
+    words: ['qt', 'qts', 'quart', 'quarts', 'fl qt'],
   },
   {
     id: 'pt_US',
@@ -350,7 +399,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: US_GALLON / 8,
     shown: 'US pt',
-    words: ['pt', 'pts', 'pint', 'pints'],
+    words: ['pt', 'pts', 'pint', 'pints', 'fl pt', 'fluid pint', 'fluid pints'],
   },
   {
     id: 'floz_US',
@@ -374,7 +423,19 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: US_GALLON / 256,
     shown: 'US tbsp',
-    words: ['tbsp', 'tbsps', 'tbs', 'tablespoon', 'tablespoons'],
+    words: [
+      'tbsp',
+      'tbsps',
+      'tbs',
+      'tablespoon',
+      'tablespoons',
+      'tbl',
+      'tbls',
+      'tablespoonful',
+      'tablespoonfuls',
+      'table spoon',
+      'table spoons',
+    ],
   },
   {
     id: 'tsp_US',
@@ -382,7 +443,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: US_GALLON / 768,
     shown: 'US tsp',
-    words: ['tsp', 'tsps', 'teaspoon', 'teaspoons'],
+    words: ['tsp', 'tsps', 'teaspoon', 'teaspoons', 'tspn', 'teaspoonful', 'teaspoonfuls', 'tea spoon', 'tea spoons'],
   },
   {
     id: 'in3',
@@ -390,7 +451,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: INCH ** 3,
     shown: 'in³',
-    words: ['in3', 'cu in', 'cubic inch', 'cubic inches', 'in^3', 'cubic in', 'cu inch', 'cu inches'],
+    words: ['in3', 'in^3', 'cubic in', 'cubic inch', 'cubic inches'],
   },
   {
     id: 'ft3',
@@ -398,7 +459,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: FOOT ** 3,
     shown: 'ft³',
-    words: ['ft3', 'cu ft', 'cubic foot', 'cubic feet', 'ft^3', 'cuft', 'cubic ft', 'cu foot', 'cu feet'],
+    words: ['ft3', 'ft^3', 'cuft', 'cubic ft', 'cubic foot', 'cubic feet'],
   },
   {
     id: 'yd3',
@@ -406,7 +467,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: (3 * FOOT) ** 3,
     shown: 'yd³',
-    words: ['yd3', 'yd^3', 'cu yd', 'cubic yard', 'cubic yards'],
+    words: ['yd3', 'yd^3', 'cubic yd', 'cubic yard', 'cubic yards'],
   },
 
   {
@@ -432,7 +493,13 @@ const declared: readonly Declared[] = [
     shown: 'mg',
     words: ['mg', 'milligram', 'milligrams', 'mgs', 'milligramme', 'milligrammes'],
   },
-  { id: 'ug', quantities: ['mass'], factor: 1e-9, shown: 'µg', words: ['µg', 'mcg', 'microgram', 'micrograms'] },
+  {
+    id: 'ug',
+    quantities: ['mass'],
+    factor: 1e-9,
+    shown: 'µg',
+    words: ['µg', 'mcg', 'microgram', 'micrograms', 'microgramme', 'microgrammes'],
+  },
   {
     id: 'lb',
     quantities: ['mass'],
@@ -442,6 +509,7 @@ const declared: readonly Declared[] = [
     words: ['lb', 'lbs', 'pound', 'pounds', '#'],
   },
   { id: 'oz', quantities: ['mass'], system: 'us', factor: POUND / 16, shown: 'oz', words: ['oz', 'ounce', 'ounces'] },
+  { id: 'grain', quantities: ['mass'], factor: POUND / 7000, shown: 'grains', words: ['grain', 'grains'] },
   { id: 'stone', quantities: ['mass'], factor: 14 * POUND, shown: 'stone', words: ['stone'] },
   {
     id: 't',
@@ -456,7 +524,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: 2000 * POUND,
     shown: 'US tons',
-    words: ['ton', 'tons', 'us ton', 'us tons', 'short ton', 'short tons'],
+    words: ['ton', 'tons', 'us ton', 'us tons', 'short ton', 'short tons', 'us short ton', 'us short tons'],
   },
   {
     id: 'ton_imp',
@@ -464,7 +532,16 @@ const declared: readonly Declared[] = [
     system: 'imperial',
     factor: 2240 * POUND,
     shown: 'imperial tons',
-    words: ['ton', 'tons', 'imperial ton', 'imperial tons', 'long ton', 'long tons'],
+    words: [
+      'ton',
+      'tons',
+      'imperial ton',
+      'imperial tons',
+      'long ton',
+      'long tons',
+      'british long ton',
+      'british long tons',
+    ],
   },
 
   { id: 's', quantities: ['time'], factor: 1, shown: 's', words: ['s', 'sec', 'secs', 'second', 'seconds'] },
@@ -499,7 +576,7 @@ const declared: readonly Declared[] = [
     quantities: ['temperature', 'temperature difference'],
     factor: 1,
     shown: 'K',
-    words: ['kelvin', 'kelvins', 'degrees kelvin'],
+    words: inDegrees('kelvin', 'kelvins'),
   },
   {
     id: 'degC',
@@ -508,24 +585,7 @@ const declared: readonly Declared[] = [
     factor: 1,
     offset: 273.15,
     shown: '°C',
-    words: [
-      'c',
-      '°c',
-      'deg c',
-      'degc',
-      'degs c',
-      'celsius',
-      'centigrade',
-      'degrees c',
-      'degrees celsius',
-      'degrees centigrade',
-      'degree c',
-      'degree celsius',
-      'degree centigrade',
-      'deg celsius',
-      '° celsius',
-      '° c',
-    ],
+    words: inDegrees('c', 'celsius', 'celcius', 'centigrade', 'centigrate'),
   },
   {
     id: 'degF',
@@ -534,21 +594,7 @@ const declared: readonly Declared[] = [
     factor: 5 / 9,
     offset: (459.67 * 5) / 9,
     shown: '°F',
-    words: [
-      'f',
-      '°f',
-      'deg f',
-      'degf',
-      'degs f',
-      'fahrenheit',
-      'degrees f',
-      'degrees fahrenheit',
-      'degree f',
-      'degree fahrenheit',
-      'deg fahrenheit',
-      '° fahrenheit',
-      '° f',
-    ],
+    words: inDegrees('f', 'fahrenheit', 'farenheit', 'fahrenheight'),
   },
   {
     id: 'degC_difference',
@@ -556,7 +602,7 @@ const declared: readonly Declared[] = [
     system: 'metric',
     factor: 1,
     shown: '°C',
-    words: ['c', '°c', 'celsius', 'degrees c', 'deg c'],
+    words: inDegrees('c', 'celsius'),
   },
   {
     id: 'degF_difference',
@@ -564,7 +610,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: 5 / 9,
     shown: '°F',
-    words: ['f', '°f', 'fahrenheit', 'degrees f', 'deg f'],
+    words: inDegrees('f', 'fahrenheit'),
   },
 
   { id: 'W', quantities: ['power'], factor: 1, shown: 'W', words: ['w', 'watt', 'watts'] },
@@ -773,6 +819,7 @@ const declared: readonly Declared[] = [
   { id: 'L/min', quantities: ['flow'], system: 'metric', rate: ['L', 'min'], shown: 'L/min', words: ['lpm'] },
   { id: 'L/s', quantities: ['flow'], rate: ['L', 's'], shown: 'L/s', words: ['lps'] },
   { id: 'mL/min', quantities: ['flow'], rate: ['mL', 'min'], shown: 'mL/min', words: [] },
+  { id: 'mL/s', quantities: ['flow'], rate: ['mL', 's'], shown: 'mL/s', words: [] },
   { id: 'ft3/min', quantities: ['flow'], rate: ['ft3', 'min'], shown: 'cubic ft/min', words: ['cfm'] },
   {
     id: 'L/day',

@@ -60,8 +60,11 @@ function cardinalAt(text: string, start: number): NumberFound | undefined {
     if (!at(joint, text, end)) break;
     next = joint.lastIndex;
   }
-  return end === undefined ? undefined : { value: total + group, end };
+  return end === undefined || at(ORDINAL, text, end) ? undefined : { value: total + group, end };
 }
+
+/** "Twenty fifth" counts nothing; "twenty second" may be a time. */
+const ORDINAL = /[ -](?:first|third|fourth|fifth|sixth|seventh|eighth|ninth)(?![a-z])/y;
 
 /** "Twenty five", "hundred five" and "hundred twenty" go together; "one two" and "one thirty" are two numbers. */
 const fitsBehind = (group: number, small: number): boolean =>

@@ -16,8 +16,19 @@ const GAP = /[ .-]+/;
 const spelling = (word: string): string =>
   word.toLowerCase().replace(/µ/g, 'u').replace(/²/g, '2').replace(/³/g, '3').split(GAP).join(' ');
 
+/** What is written in two ways of every unit: `sq ft`, `cu in`, `centi meter`. */
+const VARIANTS: readonly (readonly [pattern: RegExp, instead: string])[] = [
+  [/^square /, 'sq '],
+  [/^cubic /, 'cu '],
+  [/^(kilo|centi|milli|micro|deci|deca|hecto|nano)(?=[a-z]{4})/, '$1 '],
+];
+const spellings = (word: string): string[] => [
+  spelling(word),
+  ...VARIANTS.flatMap(([pattern, instead]) => (pattern.test(word) ? spelling(word.replace(pattern, instead)) : [])),
+];
+
 for (const row of unitTable) {
-  for (const word of new Set([...row.words, row.id].map(spelling))) {
+  for (const word of new Set([...row.words, row.id].flatMap(spellings))) {
     let node = tree;
     for (const letter of word) {
       const next = node.next.get(letter) ?? { next: new Map() };
