@@ -18,6 +18,8 @@ export interface UnitRow {
   /** How it is written for a person. Empty where a number stands alone. */
   readonly shown: string;
   readonly words: readonly string[];
+  /** A unit per another, by their ids: people write it in any words for the two, and `words` holds what else they write. */
+  readonly rate?: readonly [of: string, per: string];
   /** People write it of several things on several scales: beside another quantity they are asked what is meant. */
   readonly loose?: true;
   readonly source?: string;
@@ -814,9 +816,16 @@ const declared: readonly Declared[] = [
     system: 'metric',
     rate: ['L', 'h'],
     shown: 'L/h',
-    words: ['lph', 'lp/h'],
+    words: ['lph', 'lp/h', 'l/hr', 'litres per hour', 'liters per hour', 'litres/hour', 'liters/hour'],
   },
-  { id: 'L/min', quantities: ['flow'], system: 'metric', rate: ['L', 'min'], shown: 'L/min', words: ['lpm'] },
+  {
+    id: 'L/min',
+    quantities: ['flow'],
+    system: 'metric',
+    rate: ['L', 'min'],
+    shown: 'L/min',
+    words: ['lpm', 'litres per minute', 'liters per minute'],
+  },
   { id: 'L/s', quantities: ['flow'], rate: ['L', 's'], shown: 'L/s', words: ['lps'] },
   { id: 'mL/min', quantities: ['flow'], rate: ['mL', 'min'], shown: 'mL/min', words: [] },
   { id: 'mL/s', quantities: ['flow'], rate: ['mL', 's'], shown: 'mL/s', words: [] },
@@ -836,7 +845,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     rate: ['gal_US', 'h'],
     shown: 'US gal/h',
-    words: ['gph'],
+    words: ['gph', 'gal/h', 'gal/hr', 'gallons per hour', 'gallons/hour'],
   },
   { id: 'gal_imp/h', quantities: ['flow'], system: 'imperial', rate: ['gal_imp', 'h'], shown: 'imp gal/h', words: [] },
   {
@@ -845,7 +854,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     rate: ['gal_US', 'min'],
     shown: 'US gal/min',
-    words: ['gpm'],
+    words: ['gpm', 'gal/min', 'gallons per minute'],
   },
   {
     id: 'gal_US/day',
@@ -963,7 +972,13 @@ const declared: readonly Declared[] = [
     ],
   },
   { id: 'cent', quantities: ['money'], factor: 0.01, shown: 'cents', words: ['cents', 'cent', 'c', 'p', 'pence', '¢'] },
-  { id: 'currency/kWh', quantities: ['energy price'], rate: ['currency', 'kWh'], shown: 'per kWh', words: ['a kwh'] },
+  {
+    id: 'currency/kWh',
+    quantities: ['energy price'],
+    rate: ['currency', 'kWh'],
+    shown: 'per kWh',
+    words: ['a kwh', '/kwh', 'per kwh', 'per kilowatt hour'],
+  },
   {
     id: 'cents/kWh',
     quantities: ['energy price'],
@@ -976,21 +991,21 @@ const declared: readonly Declared[] = [
     quantities: ['price of mass'],
     rate: ['currency', 'kg'],
     shown: 'per kg',
-    words: ['a kg', 'a kilo'],
+    words: ['a kg', 'a kilo', '/kg', 'per kg', 'per kilo'],
   },
   {
     id: 'currency/lb',
     quantities: ['price of mass'],
     rate: ['currency', 'lb'],
     shown: 'per lb',
-    words: ['a lb', 'a pound'],
+    words: ['a lb', 'a pound', '/lb', 'per lb', 'per pound'],
   },
   {
     id: 'currency/m3',
     quantities: ['price of water'],
     rate: ['currency', 'm3'],
     shown: 'per m³',
-    words: ['a m3', 'a cubic metre', 'a cubic meter'],
+    words: ['a m3', 'a cubic metre', 'a cubic meter', '/m3', 'per m3', 'per cubic metre', 'per cubic meter'],
   },
   {
     id: 'currency/kgal_US',
@@ -1006,7 +1021,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     rate: ['currency', 'gal_US'],
     shown: 'per US gal',
-    words: ['a gallon of water'],
+    words: ['a gallon of water', '/gal', 'per gal', 'per gallon'],
   },
   {
     id: 'currency/month',
@@ -1032,26 +1047,6 @@ const byId = new Map(declared.map((row) => [row.id, row]));
 const factorOf = (row: Declared): number =>
   'factor' in row ? row.factor : row.rate.map((id) => factorOf(byId.get(id)!)).reduce((of, per) => of / per);
 
-/** "litres an hour": "hour" beside "hours". */
-const singular = (words: readonly string[]): string[] =>
-  words.filter((word) => !word.endsWith('s') || !words.includes(word.slice(0, -1)));
-
-/** `l/h`, `litres per hour`, `gallons a day`; of a price the money may be missing. */
-function wordsOfRate([of, per]: readonly [string, string]): string[] {
-  const each = singular(byId.get(per)!.words);
-  const joined = each.flatMap((word) => [`/${word}`, ` per ${word}`]);
-  const spoken = each
-    .filter((word) => word.length > 1)
-    .map((word) => `${/^h(?:r|our)/.test(word) ? ' an' : ' a'} ${word}`);
-  const tails = [...joined, ...spoken];
-  return [
-    ...[of.toLowerCase(), ...byId.get(of)!.words].flatMap((word) => tails.map((tail) => word + tail)),
-    ...(of === 'currency' ? joined : []),
-  ];
-}
-
-export const unitTable: readonly UnitRow[] = declared.map((row) => {
-  if (!('rate' in row)) return row;
-  const { rate, ...rest } = row;
-  return { ...rest, factor: factorOf(row), words: [...row.words, ...wordsOfRate(rate).map((word) => word.trim())] };
-});
+export const unitTable: readonly UnitRow[] = declared.map((row) =>
+  'factor' in row ? row : { ...row, factor: factorOf(row) },
+);

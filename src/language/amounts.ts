@@ -1,5 +1,5 @@
 import { type UnitRow, unitNamed } from '../core/quantity/units.js';
-import { andShareAt, at, type NumberFound, type OtherValue } from './number-parts.js';
+import { andShareAt, at, isDigit, type NumberFound, type OtherValue } from './number-parts.js';
 import { numberAt } from './number-words.js';
 import { type UnitFound, unitAt } from './unit-words.js';
 
@@ -15,29 +15,58 @@ export interface Amount {
   readonly corrected?: string;
 }
 
-const MONEY = /(?:us|au|ca|nz)?[$€£]\s*(?=[\d.])/y;
-const SIGN = /(?:[-+]|(?:minus|negative)\s+)(?=[a-z\d.])/y;
-const DIGIT = /[\d.]/;
+export const measures = ({ units }: Pick<Amount, 'units'>, ...names: readonly string[]): boolean =>
+  units.some((row) => isOf(row, ...names));
+const isOf = ({ quantities }: UnitRow, ...names: readonly string[]): boolean =>
+  quantities.some((name) => names.includes(name));
 
-/** A place where a word or a number may begin. */
-export const startsWord = (text: string, index: number): boolean => index === 0 || !/[a-z0-9_.]/.test(text[index - 1]!);
+const BEGINS = /[a-z\d.$€£+-]/;
+const WORD = /[a-z\d_.]/;
+
+/** `pH8.3`: names that people write without a blank. */
+const GLUED = /(?:^|[^a-z])(?:ph|sg|alk|kh|temp|sal)$/;
+
+/** A place where a word or a number begins. */
+export const beginsAmount = (text: string, index: number): boolean =>
+  BEGINS.test(text[index]!) &&
+  (index === 0 ||
+    !WORD.test(text[index - 1]!) ||
+    (isDigit(text[index]) && GLUED.test(text.slice(Math.max(0, index - 6), index))));
+
+/** `no3`, `h2o`, `5th`: digits that measure nothing. */
+export const isPartOfWord = (text: string, { units, end }: Amount): boolean =>
+  units.length === 0 &&
+  /[a-z]/.test(text[end] ?? '') &&
+  /\d/.test(text[end - 1] ?? '') &&
+  !/^x\s*\d/.test(text.slice(end, end + 4));
+
+const MONEY = /(?:us|au|ca|nz)?[$€£]\s*(?=[\d.])/y;
+const SIGN = /[-+](?=[\d.])|(?:minus|negative)\s+/y;
 
 /** A number with its unit that begins exactly at `start`: `1-1/2"`, `$3.50`, "minus two degrees", "an hour and a half". */
 export function amountAt(text: string, start: number): Amount | undefined {
-  const money = at(MONEY, text, start) ? MONEY.lastIndex : undefined;
-  if (money !== undefined) return priceAt(text, start, money);
-  const sign = isSigned(text, start) ? SIGN.lastIndex : undefined;
-  const first = sign ?? start;
+  if (isDigit(text[start])) return numberWithUnit(text, start, start);
+  if (at(MONEY, text, start)) return priceAt(text, start, MONEY.lastIndex);
+  if (at(SIGN, text, start)) return isBetween(text, start) ? undefined : numberWithUnit(text, start, SIGN.lastIndex);
+  return numberWithUnit(text, start, start) ?? articleAt(text, start);
+}
+
+/** The dash of `10-12` is no minus. */
+const isBetween = (text: string, start: number): boolean =>
+  /[\d"']\s*$/.test(text.slice(Math.max(0, start - 2), start));
+
+/** @param first where the number begins behind its sign */
+function numberWithUnit(text: string, start: number, first: number): Amount | undefined {
   const number = spacedAt(text, first) ?? numberAt(text, first);
-  if (!number) return sign === undefined ? articleAt(text, start) : undefined;
-  const factor = sign === undefined || text[start] === '+' ? 1 : -1;
+  if (!number) return undefined;
   const { value, units, end, corrected, word, other } = withUnit(text, first, loosened(text, number));
   // "Minus 25 kg of rock" takes rock away.
-  if (sign !== undefined && /[a-z]/.test(text[start]!) && !units.every((row) => isOf(row, ...SIGNED))) return undefined;
+  if (text[start]! >= 'a' && first > start && !units.every((row) => isOf(row, ...SIGNED))) return undefined;
+  const sign = first > start && text[start] !== '+' ? -1 : 1;
   return {
     start,
     end,
-    value: factor * value,
+    value: sign * value,
     units,
     ...(other ? { other } : {}),
     ...(corrected === undefined ? {} : { corrected }),
@@ -47,12 +76,6 @@ export function amountAt(text: string, start: number): Amount | undefined {
 
 /** What is below nought in words. */
 const SIGNED = ['temperature', 'temperature difference', 'angle'];
-
-/** A minus stands before a number, and not between two: `-2 °C`, but `10-12`. */
-const isSigned = (text: string, start: number): boolean =>
-  at(SIGN, text, start) !== undefined &&
-  (/[a-z]/.test(text[start]!) || DIGIT.test(text[start + 1] ?? '')) &&
-  !/[\d"']\s*$/.test(text.slice(Math.max(0, start - 2), start));
 
 const SPACED = /[1-9]\d{0,2}(?: \d{3})+(?![\d.,])/y;
 /** Behind these a number begins: not so in "alk 8 400 l". */
@@ -79,9 +102,11 @@ const loosened = (text: string, number: NumberFound): NumberFound =>
 type Measured = Omit<NumberFound & UnitFound, 'end'> & { readonly end: number };
 
 function withUnit(text: string, start: number, number: NumberFound): Measured {
-  const compound = colonAt(text, start) ?? compoundAt(text, number);
+  if (text[number.end] === ':') return colonAt(text, start) ?? { ...number, units: [] };
+  const next = unitAfter(text, number.end);
+  const compound = next && compoundAt(text, number, next);
   if (compound) return compound;
-  const unit = unitAfter(text, number.end) ?? ofAUnit(text, number) ?? risesInTime(text, number);
+  const unit = next ?? ofAUnit(text, number) ?? risesInTime(text, number);
   if (!unit) return { ...number, units: [] };
   const share = shareMore(text, unit);
   return share ? { ...unit, value: number.value + share.value, end: share.end } : { ...number, ...unit };
@@ -133,9 +158,6 @@ function risesInTime(text: string, { end, word }: NumberFound): UnitFound | unde
   return time && RISES.test(before) ? { units: [unitNamed(`mg/L/${time}`)], end: IN_TIME.lastIndex } : undefined;
 }
 
-const isOf = (row: UnitRow, ...names: readonly string[]): boolean =>
-  row.quantities.some((name) => names.includes(name));
-
 /** What people halve and quarter by name. */
 const isDivisible = (units: readonly UnitRow[]): boolean =>
   units.some((row) => isOf(row, 'length', 'time', 'volume', 'mass', 'flow'));
@@ -159,6 +181,7 @@ const SMALLER: Readonly<Record<string, string>> = {
   L: 'mL',
   currency: 'cent',
 };
+const isDivided = (row: UnitRow): boolean => row.id in SMALLER || isOf(row, 'time');
 const isPart = (big: UnitRow, small: UnitRow): boolean =>
   SMALLER[big.id] === small.id || (isOf(big, 'time') && isOf(small, 'time') && small.factor < big.factor);
 
@@ -175,9 +198,8 @@ const GOES_ON =
 const JOINT = /\s*(?:(?:,\s*)?and\s+|[&,-]\s*)?/y;
 
 /** `5'6"`, `6 ft 2 in`, `1m80`, `12 lb 4 oz`, `1 h 30 min`: parts that make one measurement. */
-function compoundAt(text: string, number: NumberFound): Measured | undefined {
-  const first = unitAfter(text, number.end);
-  if (!first) return undefined;
+function compoundAt(text: string, number: NumberFound, first: UnitFound): Measured | undefined {
+  if (!first.units.some(isDivided)) return undefined;
   let { units: bigs, end } = first;
   let [whole, value]: [UnitRow | undefined, number] = [undefined, number.value];
   for (;;) {

@@ -10,7 +10,7 @@ export interface Size extends Amount {
 }
 type Axis = 'length' | 'width' | 'height';
 
-const BY = /\s*(?:x|by|\*)\s*(?=[\d.a-z])/y;
+const BY = /\.?\s*(?:x|by|\*)\s*(?=[\d.a-z])/y;
 
 /** `48L x 24W x 20H`: letters that would be litres and watts elsewhere. */
 const AXES: Readonly<Record<string, Axis>> = {
@@ -28,17 +28,20 @@ const AXES: Readonly<Record<string, Axis>> = {
   height: 'height',
   tall: 'height',
 };
-const AXIS = new RegExp(`\\s*(${Object.keys(AXES).join('|')})(?![a-z])`, 'y');
+const AXIS = new RegExp(`\\s*\\(?(${Object.keys(AXES).join('|')})(?![a-wyz])\\)?`, 'y');
 
 const isLength = ({ units }: Amount): boolean =>
   units.length === 0 || units.some(({ quantities }) => quantities.includes('length'));
 
-/** @param letter whether the letter behind the number is no unit */
-function sizeAt(text: string, start: number, letter: boolean): Size | undefined {
+/**
+ * @param letter whether the letter behind the number is no unit
+ * @param named whether that letter, or a word, names the direction
+ */
+function sizeAt(text: string, start: number, letter: boolean, named = true): Size | undefined {
   const amount = amountAt(text, start);
   const lettered = amount && !isLength(amount) && letter ? bareAt(text, start) : amount;
   if (!lettered || !isLength(lettered)) return undefined;
-  const axis = at(AXIS, text, lettered.end)?.[1];
+  const axis = named ? at(AXIS, text, lettered.end)?.[1] : undefined;
   if (axis === undefined) return lettered;
   const { units, end } = lettered.units.length > 0 ? lettered : { units: [], end: AXIS.lastIndex };
   return { ...lettered, units, end: Math.max(end, AXIS.lastIndex), axis: AXES[axis]! };
@@ -49,7 +52,26 @@ function bareAt(text: string, start: number): Amount | undefined {
   return number && { start, end: number.end, value: number.value, units: [] };
 }
 
+/** What follows the first of joined sizes. */
+const JOINED = new RegExp(`(?:${AXIS.source})?${BY.source}`, 'y');
+
 const MOST_SIZES = 3;
+
+const LABEL = /([lwdh])\s?[:=]?\s?(?=\d)/y;
+const BETWEEN_LABELLED = /\s*(?:x|\*|,)?\s*(?=[lwdh])/y;
+
+/** `L 48 W 24 H 20`, `L48xW24xH20`: the direction stands before its size. */
+export function labelledSizes(text: string, start: number): Size[] | undefined {
+  const sizes: Size[] = [];
+  for (let next = start; sizes.length < MOST_SIZES; next = BETWEEN_LABELLED.lastIndex) {
+    const label = at(LABEL, text, next)?.[1];
+    const size = label && sizeAt(text, LABEL.lastIndex, true, false);
+    if (!size) break;
+    sizes.push({ ...size, start: next, axis: AXES[label]! });
+    if (!at(BETWEEN_LABELLED, text, size.end)) break;
+  }
+  return new Set(sizes.map(({ axis }) => axis)).size > 1 ? inOneUnit(text, sizes) : undefined;
+}
 
 /** Sizes joined by x or by from `start`, as far as they go. */
 function chainFrom(text: string, start: number, letters: boolean): Size[] {
@@ -65,6 +87,7 @@ function chainFrom(text: string, start: number, letters: boolean): Size[] {
 
 /** Two or three sizes joined by x or by, `first` being the first; a missing unit takes the one that follows. */
 export function sizesFrom(text: string, first: Amount): Size[] | undefined {
+  if (!at(JOINED, text, first.end)) return undefined;
   const sizes = isLength(first) ? chainFrom(text, first.start, false) : [];
   if (sizes.length === MOST_SIZES) return inOneUnit(text, sizes);
   const lettered = chainFrom(text, first.start, true);

@@ -1,4 +1,4 @@
-import { at } from './number-parts.js';
+import { at, isDigit } from './number-parts.js';
 
 /** Digits that measure nothing, whatever follows them; each pattern stands at the first digit. */
 const UNMEASURED: readonly RegExp[] = [
@@ -23,7 +23,7 @@ const UNMEASURED: readonly RegExp[] = [
 
 /** Where digits that begin at `start` and measure nothing end. */
 export function unmeasuredAt(text: string, start: number): number | undefined {
-  if (!/\d/.test(text[start] ?? '')) return undefined;
+  if (!isDigit(text[start])) return undefined;
   for (const pattern of UNMEASURED) if (at(pattern, text, start)) return pattern.lastIndex;
   return undefined;
 }

@@ -1,9 +1,11 @@
-import { andShareAt, at, type NumberFound, timesAt } from './number-parts.js';
+import { andShareAt, at, isDigit, type NumberFound, timesAt } from './number-parts.js';
 
 type Value = Pick<NumberFound, 'value' | 'other'>;
 
 /** One way to write a number in digits, and what it means; undefined where it only looks like it. */
 interface Shape {
+  /** What may stand behind its first digits; without it anything. */
+  readonly behind?: string;
   readonly pattern: RegExp;
   readonly value: (match: RegExpExecArray) => Value | undefined;
 }
@@ -24,6 +26,7 @@ const EXPONENT = '(?:e[+-]?\\d{1,2}(?!\\d))?';
 const SHAPES: readonly Shape[] = [
   {
     // `1-1/4`, `47 1/4`, `2 and 3/4`
+    behind: ' -',
     pattern: /(\d{1,4})(?:\s*-\s*|\s+(?:(?:and|&)\s+)?)(\d{1,2})\s?\/\s?(\d{1,3})(?![\d/])/y,
     value: ([, whole, top, bottom]) => {
       const part = fraction(top!, bottom!);
@@ -31,6 +34,7 @@ const SHAPES: readonly Shape[] = [
     },
   },
   {
+    behind: ' /',
     pattern: /(\d{1,2})\s?\/\s?(\d{1,3})(?![\d/])/y,
     value: ([, top, bottom]) => {
       const value = fraction(top!, bottom!);
@@ -39,18 +43,21 @@ const SHAPES: readonly Shape[] = [
   },
   // `1.200,5`, `1.200.000`
   {
+    behind: '.',
     pattern: /[1-9]\d{0,2}(?:(?:\.\d{3})+,\d{1,6}|(?:\.\d{3}){2,4})(?!\d|[.,]\d)/y,
     value: ([text]) => ({ value: continental(text) }),
   },
   // `1,5`, `0,125`
   {
+    behind: ',',
     pattern: /(?<!\d,)(?:\d{1,15},(?:\d{1,2}|\d{4,6})|0,\d{1,6})(?!\d|,\d)/y,
     value: ([text]) => ({ value: continental(text) }),
   },
   // `1'200`
-  { pattern: /[1-9]\d{0,2}(?:'\d{3})+(?!\d)/y, value: ([text]) => ({ value: plain(text) }) },
+  { behind: "'", pattern: /[1-9]\d{0,2}(?:'\d{3})+(?!\d)/y, value: ([text]) => ({ value: plain(text) }) },
   // `1,200`
   {
+    behind: ',',
     pattern: /[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?(?!\d)/y,
     value: ([text]) => {
       const other = /^\d+,\d+$/.test(text) ? { other: { value: continental(text), asLikely: false } } : {};
@@ -71,8 +78,11 @@ const THOUSAND = /k(?![a-z])|k(?=(?:lph|gph|l\/h)(?![a-z]))/y;
 
 /** A number in digits that begins exactly at `start`. */
 export function digitsAt(text: string, start: number): NumberFound | undefined {
-  for (const { pattern, value } of SHAPES) {
-    const match = at(pattern, text, start);
+  let end = start;
+  while (isDigit(text[end])) end += 1;
+  const next = text[end] ?? '';
+  for (const { behind, pattern, value } of SHAPES) {
+    const match = behind === undefined || (next !== '' && behind.includes(next)) ? at(pattern, text, start) : undefined;
     const read = match && value(match);
     if (read) return multiplied(text, { ...read, end: start + match[0].length });
   }

@@ -19,6 +19,9 @@ export const at = (pattern: RegExp, text: string, start: number): RegExpExecArra
   return pattern.exec(text) ?? undefined;
 };
 
+export const isDigit = (character: string | undefined): boolean =>
+  character !== undefined && character >= '0' && character <= '9';
+
 export const SMALL: Readonly<Record<string, number>> = Object.fromEntries([
   ...'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
     .split(' ')

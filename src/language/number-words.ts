@@ -1,12 +1,18 @@
 import { digitsAt } from './number-digits.js';
-import { andShareAt, at, type NumberFound, SCALES, SMALL, shareAt, timesAt } from './number-parts.js';
+import { andShareAt, at, isDigit, type NumberFound, SCALES, SMALL, shareAt, timesAt } from './number-parts.js';
 
 /** Reads a number that begins exactly at `start` of a folded text: digits, mixed fractions, words. */
 export function numberAt(text: string, start: number): NumberFound | undefined {
-  const code = text.charCodeAt(start);
-  const digit = (code >= 48 && code <= 57) || (code === 46 && /\d/.test(text[start + 1] ?? ''));
-  return digit ? digitsAt(text, start) : code >= 97 && code <= 122 ? wordsAt(text, start) : undefined;
+  const [first, second] = [text[start], text[start + 1]];
+  if (isDigit(first) || (first === '.' && isDigit(second))) return digitsAt(text, start);
+  return at(NUMBER_WORD, text, start) ? wordsAt(text, start) : undefined;
 }
+
+/** What a number in words may begin with. */
+const NUMBER_WORD = new RegExp(
+  `(?<![a-z\\d])(?:an?|couple|pair|half|quarter|dozen|${[...Object.keys(SMALL), ...Object.keys(SCALES)].join('|')})(?![a-z])`,
+  'y',
+);
 
 /** "Half an hour", "quarter of an inch": the article belongs to the share. */
 const OF_A = /\s+(?:of\s+)?an?(?=\s)/y;
@@ -14,7 +20,6 @@ const OF_A = /\s+(?:of\s+)?an?(?=\s)/y;
 const PAIR = /(?:a\s+)?(?:couple|pair)\s+of(?![a-z])|a\s+couple(?![a-z])/y;
 
 function wordsAt(text: string, start: number): NumberFound | undefined {
-  if (start > 0 && /[a-z0-9]/.test(text[start - 1]!)) return undefined;
   if (at(PAIR, text, start)) return { value: 2, end: PAIR.lastIndex, word: true };
   const share = shareAt(text, start);
   if (share) {

@@ -1,6 +1,7 @@
 import type { QuantityName } from '../../data/quantities.js';
 import { type UnitRow, unitTable } from '../../data/units.js';
 import { normalText } from './normal-text.js';
+import { at, isDigit } from './number-parts.js';
 
 /** A tree of letters, so that the longest spelling that stands at a place is found in one walk along the text. */
 interface Letters {
@@ -9,7 +10,8 @@ interface Letters {
 }
 
 const tree: Letters = { next: new Map() };
-const typoTargets = new Set<string>();
+const typoTargets: string[] = [];
+const rates = new Map<string, UnitRow[]>();
 
 /** What stands between the words of a unit is all one: `sq ft`, `sq. ft`, `watt-hours`. */
 const GAP = /[ .-]+/;
@@ -37,7 +39,11 @@ for (const row of unitTable) {
     }
     node.units ??= [];
     node.units.push(row);
-    if (/^[a-z]{5,}$/.test(word) && !row.quantities.includes('count')) typoTargets.add(word);
+    if (/^[a-z]{5,}$/.test(word) && !row.quantities.includes('count')) typoTargets.push(word);
+  }
+  if (row.rate) {
+    const pair = row.rate.join(' ');
+    rates.set(pair, [...(rates.get(pair) ?? []), row]);
   }
 }
 // The id of a plain number is no word.
@@ -49,24 +55,50 @@ export interface UnitFound {
   readonly corrected?: string;
 }
 
-const isLetter = (character: string | undefined): boolean => character !== undefined && /[a-zµ]/.test(character);
-const isDigit = (character: string | undefined): boolean => character !== undefined && /\d/.test(character);
+const isLetter = (character: string | undefined): boolean =>
+  character !== undefined && ((character >= 'a' && character <= 'z') || character === 'µ');
+
+const isGap = (character: string | undefined): boolean => character === ' ' || character === '.' || character === '-';
+
+/** The x of `120cmx60cm`. */
+const isJoint = (text: string, place: number): boolean => text[place] === 'x' && isDigit(text[place + 1]);
+
+const PER = / ?\/ ?|\.? per | an? (?=[a-z]{2})/y;
+
+/** The unit that begins at a place, with what it is counted by: `gal`, `gal/h`, "grams per litre a day". */
+function longestAt(text: string, start: number): UnitFound | undefined {
+  let found = plainAt(text, start);
+  while (found) {
+    const per = at(PER, text, found.end) && plainAt(text, PER.lastIndex);
+    const units: UnitRow[] = per
+      ? found.units.flatMap((of) => per.units.flatMap(({ id }) => rates.get(`${of.id} ${id}`) ?? []))
+      : [];
+    if (!per || units.length === 0) break;
+    found = { units, end: per.end };
+  }
+  return found;
+}
 
 /** The longest spelling that ends where a word may end. */
-function longestAt(text: string, start: number): UnitFound | undefined {
+function plainAt(text: string, start: number): UnitFound | undefined {
   let node: Letters | undefined = tree;
   let found: UnitFound | undefined;
-  for (let at = start; node && at < text.length; ) {
-    const letter = text[at] === 'µ' ? 'u' : text[at]!;
-    const gap = /[ .-]/.test(letter);
-    let end = at + 1;
-    if (gap) while (/[ .-]/.test(text[end] ?? '')) end += 1;
+  for (let place = start; node && place < text.length; ) {
+    const letter = text[place] === 'µ' ? 'u' : text[place]!;
+    const gap = isGap(letter);
+    let end = place + 1;
+    if (gap) while (isGap(text[end])) end += 1;
     // Blanks around a stroke are no gap: `€ / kWh`.
-    const stroke = text[end] === '/' || text[at - 1] === '/';
-    node = gap ? (stroke ? node : node.next.get(' ')) : node.next.get(letter);
-    at = end;
-    const inside = isLetter(letter) ? isLetter(text[at]) : isDigit(letter) && isDigit(text[at]);
-    if (node?.units && !gap && !inside) found = { units: node.units, end: at };
+    const stroke = text[end] === '/' || text[place - 1] === '/';
+    const word: Letters | undefined = gap ? node.next.get(' ') : node.next.get(letter);
+    // `g.p.h.`: a point alone may stand between two letters of one word.
+    const within: boolean = gap && (stroke || (letter === '.' && end === place + 1));
+    node = word ?? (within ? node : undefined);
+    place = end;
+    const inside = isLetter(letter)
+      ? isLetter(text[end]) && !isJoint(text, end)
+      : isDigit(letter) && isDigit(text[end]);
+    if (node?.units && !gap && !inside) found = { units: node.units, end };
   }
   return found;
 }
@@ -148,7 +180,7 @@ const NO_SLIPS: ReadonlySet<string> = new Set(
 function misspelt(text: string, start: number): UnitFound | undefined {
   const word = text.slice(start, start + 24).match(/^[a-z]{5,}/)?.[0];
   if (!word || NO_SLIPS.has(word)) return undefined;
-  const close = [...typoTargets].find((target) => word[0] === target[0] && withinOneSlip(word, target));
+  const close = typoTargets.find((target) => word[0] === target[0] && withinOneSlip(word, target));
   if (close === undefined) return undefined;
   // "Galons per hour": the unit may go on behind the word.
   const rest = text.slice(start + word.length, start + word.length + LONGEST_REST);
