@@ -82,13 +82,14 @@ const SPACED = /[1-9]\d{0,2}(?: \d{3})+(?![\d.,])/y;
 const LEADS =
   /(?:^|[(,;:=~]|\b(?:is|are|of|at|an?|about|around|with|holds?|my|the|to|for|only|need|have|has|runs?))\s*$/;
 
-/** `1 200 l`: thousands set off by a blank, of water only, since `2 300 w` are two of 300 W. */
+/** `53 000`, `1 200 l`: thousands set off by a blank; but for noughts only of water, since `2 300 w` are two of 300 W. */
 function spacedAt(text: string, start: number): NumberFound | undefined {
   const digits = at(SPACED, text, start)?.[0];
-  if (digits === undefined || !LEADS.test(text.slice(Math.max(0, start - 12), start))) return undefined;
+  if (digits === undefined) return undefined;
   const end = SPACED.lastIndex;
-  const units = unitAfter(text, end)?.units ?? [];
-  return units.some((row) => isOf(row, 'volume', 'flow'))
+  const ofWater = () => unitAfter(text, end)?.units.some((row) => isOf(row, 'volume', 'flow'));
+  const led = () => LEADS.test(text.slice(Math.max(0, start - 12), start));
+  return digits.endsWith(' 000') || (led() && ofWater())
     ? { value: Number(digits.replaceAll(' ', '')), end }
     : undefined;
 }
@@ -281,12 +282,12 @@ function articleAt(text: string, start: number): Amount | undefined {
   if (!article && !at(UNIT_AND_SHARE, text, start)) return undefined;
   const unit = unitAt(text, name);
   if (!unit || unit.corrected !== undefined || !isDivisible(unit.units)) return undefined;
-  const share = shareMore(text, unit);
-  if (share) return { start, end: share.end, value: 1 + share.value, units: unit.units };
+  const { end, value, units } = withUnit(text, name, { value: 1, end: name });
+  if (end > unit.end) return { start, end, value, units };
   if (!article || THINGS.has(text.slice(name, unit.end))) return undefined;
   const ahead = text.slice(Math.max(0, start - 16), start);
   const isTime = unit.units.some((row) => isOf(row, 'time'));
   const told =
     TELLS.test(ahead) || (!isTime && (TELLS_SIZE.test(ahead) || BEHIND_SIZE.test(text.slice(unit.end, unit.end + 16))));
-  return told ? { start, end: unit.end, value: 1, units: unit.units } : undefined;
+  return told ? { start, end, value, units } : undefined;
 }
