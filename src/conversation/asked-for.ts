@@ -2,19 +2,18 @@ import { findPhrase, isLittle, type Words } from '../language/cues.js';
 import { cuePlaces } from '../language/input-cues.js';
 import type { TopicScore } from '../language/topic.js';
 import { type LikelyTopic, understoodAs } from './likeliest.js';
-import { ASKS } from './manner.js';
+import { ASKS, CORRECTS, TELLS, WANTS } from './manner.js';
 import type { Turn } from './turn.js';
 import type { Heard } from './understand.js';
 
 /** "Hi there, anyone awake?": what is asked there is not about the build. */
 const OPENS =
   /^(?:(?:hi|hello|hey|hiya|yo|ok|good (?:morning|evening|afternoon))(?: there| all| guys| folks| everyone| everybody)*[,!. ]*)*(?:(?:is )?any(?:one|body) (?:awake|here|there|up|around|home|online|out there)[?!. ]*)?/;
+/** "Both drains clog: does the display flood" */
+const ASKS_AT_ITS_END =
+  /[:,;.] *(?:so |and |but )?(?:is|are|does|do|did|can|could|will|would|should|has)\b|\b(?:does|do|can|could|will|would|should) (?:the|my|it|this|that|i|we)\b/;
 /** "…, right?": a sentence that tells something, with a question mark. */
 const TAG = /[,. ]+(?:right|huh|eh|lol|you know|isn'?t it|innit|no)\?+$/;
-const TELLS = /^(?:i|we|my|the|our)\b|\b(?:is|are|was|were|has|have|had|looks?|got|came|went|broke|died)\b/;
-/** It wants something without asking. */
-const WANTS =
-  /\b(?:i need|we need|needed|want|wanna|tell me|give me|gimme|show me|help|calc|calculate|compute|estimate|check|size (?:my|a|the)|looking for)\b|^(?:need|please|pls|plz|size|convert)\b/;
 
 /** Words that a name may stand among and still be all that is said: "heater size for my new reef pls". */
 const NEUTRAL = new Set(
@@ -42,7 +41,7 @@ function onlyNames({ calculation, cues }: TopicScore, words: Words): boolean {
 export async function isAskedFor(turn: Turn, heard: Heard, topic: LikelyTopic): Promise<boolean> {
   if (heard.mentions.length > 0 || onlyNames(topic, heard.words)) return true;
   const text = heard.text.replace(OPENS, '').replace(TAG, '');
-  if (ASKS.test(text) || WANTS.test(text)) return true;
+  if ([ASKS, ASKS_AT_ITS_END, WANTS, CORRECTS].some((pattern) => pattern.test(text))) return true;
   const { given } = await understoodAs(turn, heard, topic);
   // A choice is made by some common word: "my nitrate is high", against "drilling tempered glass".
   return Object.keys(given).some((id) => topic.calculation.inputs[id]!.kind !== 'choice' || !TELLS.test(text));

@@ -11,7 +11,7 @@ const MOST_CHANGED = 2;
 /** Words in a message that may still change the last question. */
 const LONGEST_CHANGE = 6;
 /** A verb that makes a sentence of a thing and a number: "the room is 68", against "room 68". */
-const TELLS = /\b(?:is|are|was|has|have|holds|got|'s|it'?s|i'm|im|sits|runs)\b|^my\b/;
+export const TELLS = /\b(?:is|are|was|has|have|holds|got|'s|it'?s|i'm|im|sits|runs)\b|^my\b/;
 /** Words in a message that may still be the answer to a question. */
 export const LONGEST_ANSWER = 4;
 
@@ -36,7 +36,7 @@ const IS_SO =
 /** Of somebody's own: a list of numbers without it is a question's. */
 const OWN = /\b(?:my|mine|our|ours|i|we|ive|i've|we've|there|here'?s)\b/;
 /** It wants something worked out, without asking. */
-const WANTS =
+export const WANTS =
   /\b(?:please|pls|plz|want|need|trying|wondering|figure out|tell me|give me|help|convert|siz(?:e|ing)|check|calc(?:ulation)?|question|problem)\b|^[^.,\d]{3,40}:/;
 
 /** Whether a message only tells something. */

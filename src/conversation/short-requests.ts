@@ -22,6 +22,9 @@ export async function onIntent(turn: Turn, intent: Intent): Promise<Reply[]> {
       delete dialogue.asked;
       delete dialogue.doubts;
       dialogue.left = true;
+      delete dialogue.between;
+      delete dialogue.choosing;
+      delete dialogue.next;
       return [notice(speaker, 'Fine, I leave it. What you told me so far is kept.')];
     case 'forget':
       return [await takeBack(turn)];

@@ -143,7 +143,7 @@ export function mismatchOf(
 }
 
 /** "90x50x45 cm, 10 mm": millimetres of that size behind a tank's are its panes. */
-const isPane = ({ profile }: Input, { units, value }: Mention): boolean =>
+export const isPane = ({ profile }: Input, { units, value }: Mention): boolean =>
   profile === 'display.glass_thickness' && units.some(({ id }) => id === 'mm') && value >= 4 && value <= 25;
 
 /** In a statement a number must be near the name of what it is; only how much a tank holds and how thick its glass is go without saying. */
@@ -205,7 +205,23 @@ function closeness(mention: Mention, cues: readonly CueFound[], text: string, me
 /** How sure a word beside a number makes it that the number is said of it: "nitrite", against "now" or "to". */
 const SURE = 0.95;
 const HARDLY_SURE = 0.6;
-const saysLittle = (phrase: string): boolean => phrase.split(' ').every(isLittle);
+/** Verbs and particles that many things are said with. */
+const COMMON = new Set([
+  'holds',
+  'hold',
+  'weighs',
+  'weigh',
+  'gets',
+  'goes',
+  'runs',
+  'makes',
+  'takes',
+  'all',
+  'both',
+  'about',
+  'then',
+]);
+const saysLittle = (phrase: string): boolean => phrase.split(' ').every((word) => isLittle(word) || COMMON.has(word));
 
 /** From 1, beside a cue word, down to 0, out of reach. Another clause, or another number of the kind in between, weakens it. */
 function closenessTo(mention: Mention, cue: CueFound, text: string, mentions: readonly Mention[]): number {
@@ -219,9 +235,19 @@ function closenessTo(mention: Mention, cue: CueFound, text: string, mentions: re
   const between = mentions.filter((other) => other !== mention && other.start >= from && other.end <= to);
   const alike = between.filter((other) => sameKind(other, mention)).length;
   const weakened = 0.3 ** clauses * 0.3 ** alike * 0.75 ** (between.length - alike);
-  const claimed = before ? 1 : claimedByNext(text.slice(cue.end, cue.end + 24), gap);
+  const claimed = before
+    ? claimedByLast(text.slice(cue.start, cue.end), text.slice(Math.max(0, cue.start - 24), cue.start))
+    : claimedByNext(text.slice(cue.end, cue.end + 24), gap);
   return (1 - gap / REACH) * weakened * claimed * (before ? 1 : 0.97);
 }
+
+/** Words that English puts behind their number: "5 ft long 2 ft wide". */
+const SAID_BEHIND = /^(?:long|wide|high|tall|deep|thick|across)$/;
+const NUMBER_JUST_BEFORE = /\d ?(?:"|'|[a-zµ]{1,12}\.?)? ?$/;
+
+/** How much of a cue before a number is left to it where the cue stands behind a number of its own. */
+const claimedByLast = (cue: string, before: string): number =>
+  SAID_BEHIND.test(cue) && NUMBER_JUST_BEFORE.test(before) ? 0.4 : 1;
 
 /** A word that its own number follows: "78 degrees house is 60". */
 const OWN_NUMBER = /^\s*(?:is|at|=|:|gets|around|about|only)?\s*(?:down to |up to )?\d/;

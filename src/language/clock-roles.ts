@@ -8,7 +8,7 @@ import { holdsPhrase, isLittle, type Words } from './cues.js';
 const TIME =
   '(?:(?<![\\d.])(?:\\d{1,2}[:h]\\d{2}(?!\\d)\\s*(?:[ap]\\.?m?\\.?(?![a-z]))?|\\d{1,2}(?:\\.\\d{2})?\\s*(?:[ap]\\.?m\\.?|[ap])(?![a-z])|noon|midday|midnight))';
 const WINDOW = new RegExp(
-  `(?:from\\s+|between\\s+)?(${TIME}|\\d{1,2})\\s*(?:-|to|until|till|and)\\s*(${TIME}|\\d{1,2})(?![\\d.:"'%]|\\s*(?:cm|mm|in|ft|l|g|w|h|k|hours?|%|mol|gal|par|ppfd|weeks?|days?|lb|kg|m)(?![a-z]))`,
+  `(?:from\\s+|between\\s+)?(${TIME}|\\d{1,2})\\s*(?:-|to|until|till|and|,?\\s*(?:and\\s+)?off(?: at)?)\\s*(${TIME}|\\d{1,2})(?![\\d.:"'%]|\\s*(?:cm|mm|in|ft|l|g|w|h|k|hours?|%|mol|gal|par|ppfd|weeks?|days?|lb|kg|m)(?![a-z]))`,
 );
 const SINGLE = new RegExp(`(?:at|from|on at|starting(?: at)?|start(?:s)?(?: at)?|on)\\s+(${TIME})|(${TIME})`);
 
@@ -67,7 +67,7 @@ function windowRoles(
 ): ClockReading {
   const off = clockText(end);
   const pair = clockIds.filter((id) => /_(?:from|to)$/.test(id));
-  const viewing = ['view', 'see', 'watch', 'viewing'].some((word) => holdsPhrase(words, word));
+  const viewing = ['view', 'see', 'watch', 'viewing', 'home', 'look at'].some((word) => holdsPhrase(words, word));
   if (viewing && pair.length === 2) {
     return {
       roles: [

@@ -5,43 +5,58 @@ export interface NormalText {
   readonly from: readonly number[];
 }
 
-const FRACTIONS: Record<string, string> = {
-  '½': '1/2',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-  '⅓': '1/3',
-  '⅔': '2/3',
-};
+/** One kind of each sign. What a compatibility mapping of Unicode knows (`½`, `²`, `㎡`, `６`) stands not here. */
 const FOLDED: Record<string, string> = {
   '×': 'x',
   '✕': 'x',
   '⨯': 'x',
+  '✖': 'x',
   '’': "'",
   '‘': "'",
   '′': "'",
   '`': "'",
+  '´': "'",
   '“': '"',
   '”': '"',
   '″': '"',
+  '„': '"',
   '–': '-',
   '—': '-',
   '−': '-',
   '‑': '-',
   '‐': '-',
+  '‒': '-',
+  '⁄': '/',
+  '∕': '/',
+  '≤': '<',
+  '≥': '>',
+  '≈': '~',
+  '≃': '~',
   º: '°',
-  '℃': '°c',
-  '℉': '°f',
+  '˚': '°',
   μ: 'µ',
-  '，': ',',
-  '．': '.',
+  µ: 'µ',
   '\t': ' ',
   '\n': ' ',
   '\r': ' ',
 };
+
+const fold = (character: string): string => FOLDED[character] ?? character.toLowerCase();
+
+const DROPPED = /\p{Cf}|\p{Cc}|\p{Me}|\uFE0F/u;
+const BLANK = /\p{Z}/u;
+
+/** What a character is written as behind a text: `½` is `1/2`, set off from the 1 of `1½`; `²` is a plain 2 but of a number. */
+function folded(character: string, text: string): string {
+  const known = FOLDED[character];
+  if (known !== undefined) return known;
+  if (character.charCodeAt(0) < 0x80) return DROPPED.test(character) ? '' : character.toLowerCase();
+  if (DROPPED.test(character)) return '';
+  if (BLANK.test(character)) return ' ';
+  const mapped = [...character.normalize('NFKC')].map(fold).join('');
+  if (mapped === character.toLowerCase() || !/\d$/.test(text)) return mapped;
+  return mapped.includes('/') ? ` ${mapped}` : /^\p{No}$/u.test(character) ? `^${mapped}` : mapped;
+}
 
 /** Lower case, one kind of quote, dash and space, fractions written out; invisible and direction marks and a leading space dropped. */
 export function normalText(original: string): NormalText {
@@ -53,15 +68,8 @@ export function normalText(original: string): NormalText {
   };
   let index = 0;
   for (const character of original) {
-    const fraction = FRACTIONS[character];
-    if (text === '' && character.trim() === '') put('', index);
-    else if (fraction) put(/\d$/.test(text) ? ` ${fraction}` : fraction, index);
-    else if (FOLDED[character] !== undefined) put(FOLDED[character], index);
-    else if (/[\p{Cf}\p{Cc}]/u.test(character)) put('', index);
-    else if (/\p{Zs}/u.test(character)) put(' ', index);
-    else if (/[\p{Nd}\p{Lu}\p{Ll}]/u.test(character) && character !== 'µ')
-      put(character.normalize('NFKC').toLowerCase(), index);
-    else put(character.toLowerCase(), index);
+    const characters = folded(character, text);
+    if (text !== '' || characters.trim() !== '') put(characters, index);
     index += character.length;
   }
   from.push(original.length);

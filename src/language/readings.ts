@@ -25,6 +25,8 @@ export interface Hints {
   /** Units said elsewhere in the same message. */
   readonly said: readonly UnitRow[];
   readonly now: Date;
+  /** The member's time zone, by its IANA name. */
+  readonly zone: string;
 }
 
 /** Whether a value lies in a band, both ends allowed. */
@@ -66,14 +68,27 @@ const BARE_UNITS: Partial<Record<QuantityInput['quantity'], readonly string[]>> 
   alkalinity: ['dKH', 'meq/L', 'mg/L CaCO3'],
 };
 
-const reading = (input: QuantityInput, mention: Mention, unit: UnitRow, guessed: boolean): Reading => {
-  const si = toSI(mention.value, unit);
+const reading = (
+  input: QuantityInput,
+  mention: Mention,
+  unit: UnitRow,
+  guessed: boolean,
+  value = mention.value,
+): Reading => {
+  const si = toSI(value, unit);
   const spread =
     mention.low === undefined || mention.high === undefined
       ? {}
       : { low: toSI(mention.low, unit), high: toSI(mention.high, unit) };
   return { si, unit, guessed, plausible: inBand(si, usualBand(input)), ...spread };
 };
+
+/** The values that digits with two meanings may have: what the input cannot be is not meant. */
+function valuesOf(input: QuantityInput, { value, other }: Mention, unit: UnitRow): readonly number[] {
+  if (!other) return [value];
+  const [first = value, second] = [value, other.value].filter((each) => inBand(toSI(each, unit), input.range));
+  return second === undefined || !other.asLikely ? [first] : [first, second];
+}
 
 const SG_BAND = [0.99, 1.045] as const;
 
@@ -114,7 +129,10 @@ const isBare = (input: QuantityInput, mention: Mention): boolean =>
 export function readingsOf(input: QuantityInput, mention: Mention, hints: Hints): Reading[] {
   if (input.quantity === 'salinity' && isSpecificGravity(mention)) return [fromSpecificGravity(mention)];
   const said = saidUnits(input, mention);
-  if (said.length > 0) return said.map((unit) => reading(input, mention, unit, false));
+  if (said.length > 0)
+    return said.flatMap((unit) =>
+      valuesOf(input, mention, unit).map((value) => reading(input, mention, unit, false, value)),
+    );
   if (mention.difference && input.quantity === 'temperature') return [];
   if (mention.difference && input.quantity === 'temperature difference') {
     const unit = unitNamed(
@@ -127,7 +145,9 @@ export function readingsOf(input: QuantityInput, mention: Mention, hints: Hints)
   if (!ids) return [reading(input, mention, displayUnit(input.quantity, 'metric'), true)];
   const own = input.units ? [input.units.metric, input.units.us] : [];
   const units = [...new Set([...own, ...ids])].map(unitNamed);
-  const all = units.map((unit) => reading(input, mention, unit, true));
+  const all = units.flatMap((unit) =>
+    valuesOf(input, mention, unit).map((value) => reading(input, mention, unit, true, value)),
+  );
   const plausible = all.filter((entry) => entry.plausible);
   return preferred(
     plausible.length > 0 ? plausible : all.filter((entry) => entry.unit.id === (own[0] ?? ids[0])),

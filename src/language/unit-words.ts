@@ -1,21 +1,53 @@
+import type { QuantityName } from '../../data/quantities.js';
 import { type UnitRow, unitTable } from '../../data/units.js';
+import { normalText } from './normal-text.js';
+import { at, isDigit } from './number-parts.js';
 
-/** Units that a word may mean; the question's quantity decides between them. */
-const byWord = new Map<string, UnitRow[]>();
+/** A tree of letters, so that the longest spelling that stands at a place is found in one walk along the text. */
+interface Letters {
+  readonly next: Map<string, Letters>;
+  units?: UnitRow[];
+}
+
+const tree: Letters = { next: new Map() };
+const typoTargets: string[] = [];
+const rates = new Map<string, UnitRow[]>();
+
+/** What stands between the words of a unit is all one: `sq ft`, `sq. ft`, `watt-hours`. */
+const GAP = /[ .-]+/;
+const spelling = (word: string): string =>
+  word.toLowerCase().replace(/µ/g, 'u').replace(/²/g, '2').replace(/³/g, '3').split(GAP).join(' ');
+
+/** What is written in two ways of every unit: `sq ft`, `cu in`, `centi meter`. */
+const VARIANTS: readonly (readonly [pattern: RegExp, instead: string])[] = [
+  [/^square /, 'sq '],
+  [/^cubic /, 'cu '],
+  [/^(kilo|centi|milli|micro|deci|deca|hecto|nano)(?=[a-z]{4})/, '$1 '],
+];
+const spellings = (word: string): string[] => [
+  spelling(word),
+  ...VARIANTS.flatMap(([pattern, instead]) => (pattern.test(word) ? spelling(word.replace(pattern, instead)) : [])),
+];
+
 for (const row of unitTable) {
-  for (const word of new Set([
-    ...row.words.map((spelling) => spelling.toLowerCase().replace('μ', 'µ')),
-    row.id.toLowerCase(),
-  ])) {
-    const rows = byWord.get(word);
-    if (rows) rows.push(row);
-    else byWord.set(word, [row]);
+  for (const word of new Set([...row.words, row.id].flatMap(spellings))) {
+    let node = tree;
+    for (const letter of word) {
+      const next = node.next.get(letter) ?? { next: new Map() };
+      node.next.set(letter, next);
+      node = next;
+    }
+    node.units ??= [];
+    node.units.push(row);
+    if (/^[a-z]{5,}$/.test(word) && !row.quantities.includes('count')) typoTargets.push(word);
+  }
+  if (row.rate) {
+    const pair = row.rate.join(' ');
+    rates.set(pair, [...(rates.get(pair) ?? []), row]);
   }
 }
-byWord.delete('1');
-
-const longest = Math.max(...[...byWord.keys()].map((word) => word.length));
-const typoTargets = [...byWord.keys()].filter((word) => /^[a-z]{5,}$/.test(word));
+// The id of a plain number is no word.
+delete tree.next.get('1')!.units;
 
 export interface UnitFound {
   readonly units: readonly UnitRow[];
@@ -23,7 +55,53 @@ export interface UnitFound {
   readonly corrected?: string;
 }
 
-const isLetter = (character: string | undefined): boolean => character !== undefined && /[a-zµ]/.test(character);
+const isLetter = (character: string | undefined): boolean =>
+  character !== undefined && ((character >= 'a' && character <= 'z') || character === 'µ');
+
+const isGap = (character: string | undefined): boolean => character === ' ' || character === '.' || character === '-';
+
+/** The x of `120cmx60cm`. */
+const isJoint = (text: string, place: number): boolean => text[place] === 'x' && isDigit(text[place + 1]);
+
+const PER = / ?\/ ?|\.? per | an? (?=[a-z]{2})/y;
+
+/** The unit that begins at a place, with what it is counted by: `gal`, `gal/h`, "grams per litre a day". */
+function longestAt(text: string, start: number): UnitFound | undefined {
+  let found = plainAt(text, start);
+  while (found) {
+    const per = at(PER, text, found.end) && plainAt(text, PER.lastIndex);
+    const units: UnitRow[] = per
+      ? found.units.flatMap((of) => per.units.flatMap(({ id }) => rates.get(`${of.id} ${id}`) ?? []))
+      : [];
+    if (!per || units.length === 0) break;
+    found = { units, end: per.end };
+  }
+  return found;
+}
+
+/** The longest spelling that ends where a word may end. */
+function plainAt(text: string, start: number): UnitFound | undefined {
+  let node: Letters | undefined = tree;
+  let found: UnitFound | undefined;
+  for (let place = start; node && place < text.length; ) {
+    const letter = text[place] === 'µ' ? 'u' : text[place]!;
+    const gap = isGap(letter);
+    let end = place + 1;
+    if (gap) while (isGap(text[end])) end += 1;
+    // Blanks around a stroke are no gap: `€ / kWh`.
+    const stroke = text[end] === '/' || text[place - 1] === '/';
+    const word: Letters | undefined = gap ? node.next.get(' ') : node.next.get(letter);
+    // `g.p.h.`: a point alone may stand between two letters of one word.
+    const within: boolean = gap && (stroke || (letter === '.' && end === place + 1));
+    node = word ?? (within ? node : undefined);
+    place = end;
+    const inside = isLetter(letter)
+      ? isLetter(text[end]) && !isJoint(text, end)
+      : isDigit(letter) && isDigit(text[end]);
+    if (node?.units && !gap && !inside) found = { units: node.units, end };
+  }
+  return found;
+}
 
 /** `in` before an article, a unit ("2.8 in dKH") or a number that is no length ("78 in 70 room") is the preposition, not inches. */
 const PREPOSITION = new RegExp(
@@ -35,33 +113,81 @@ const PREPOSITION = new RegExp(
 const AMPERES =
   /^(?:\s+(?:breaker|fuse|fused|circuit|socket|outlet|plug|cord|lead|chain|limit|max|rated|rating|supply|timer|at|on|and|or|total)\b|\s*[,;.?!)]|\s*$)/;
 
+/** Cents and pence are written `22c` and `30p` where a price is spoken of, or where nothing else is said. */
+const OF_PRICE =
+  /\b(?:price|prices|pay|paying|cost|costs|tariff|rate|electric|electricity|kwh|per unit)\b|^\s*[\d.]+\s*[cp]\s*$/;
+
+/** Where a short word is no unit, by the text and by where the word begins and ends. */
+const NO_UNIT: Readonly<Record<string, (text: string, start: number, end: number) => boolean>> = {
+  in: (text, _, end) => PREPOSITION.test(text.slice(end, end + 24)),
+  a: (text, start, end) => !isDigit(text[start - 1]) && !AMPERES.test(text.slice(end, end + 12)),
+  // "3D printed".
+  d: (text, _, end) => /^[ -]?(?:print|model|scape|design)/.test(text.slice(end, end + 8)),
+  p: (text) => !OF_PRICE.test(text),
+  // "Two 4's."
+  "'": (text, _, end) => /^s(?![a-z])/.test(text.slice(end, end + 2)),
+  x: () => true,
+  times: () => true,
+};
+
+interface Narrowing {
+  readonly word: string;
+  readonly when: (text: string, end: number) => boolean;
+  /** What it means then. */
+  readonly means: readonly QuantityName[];
+}
+
+const followed = (by: string) => {
+  const pattern = new RegExp(`^ (?:of )?(?:[a-z]+ )?(?:${by})(?![a-z])`);
+  return (text: string, end: number) => pattern.test(text.slice(end, end + 32));
+};
+const VESSEL =
+  'tank|sump|display|aquarium|system|drum|bucket|reservoir|cube|breeder|container|barrel|vat|refugium|long|tall';
+const POWDER = 'mix|sand|rock|powder|soda|bicarb|bicarbonate|carbonate|chloride|sulphate|sulfate|food|pellets|feed';
+
+/** Words that mean several things, where what stands beside them says which; elsewhere the question decides. */
+const NARROWED: readonly Narrowing[] = [
+  { word: 'g', when: followed(POWDER), means: ['mass'] },
+  { word: 'g', when: followed(VESSEL), means: ['volume'] },
+  { word: 'oz', when: followed(POWDER), means: ['mass'] },
+  { word: 'oz', when: followed(`${VESSEL}|water|bottle|cup|jar`), means: ['volume'] },
+  { word: 'c', when: (text) => !OF_PRICE.test(text), means: ['temperature', 'temperature difference'] },
+];
+
+/** Only lengths and times are followed by a digit at once: `5ft6`, `1h30`, but "2 t5 lamps". */
+const maySplit = ({ quantities }: UnitRow): boolean => quantities.includes('length') || quantities.includes('time');
+
 /** Reads a unit that begins at `start` of a folded text, the longest that fits; a long word may hold one slip of the finger. */
 export function unitAt(text: string, start: number): UnitFound | undefined {
-  for (let length = Math.min(longest, text.length - start); length > 0; length -= 1) {
-    const word = text.slice(start, start + length);
-    const units = byWord.get(word);
-    if (!units) continue;
-    const end = start + length;
-    const last = word[word.length - 1];
-    if (isLetter(last) && isLetter(text[end])) continue;
-    if (/\d$/.test(word) && /[\d]/.test(text[end] ?? '')) continue;
-    if (word === 'in' && PREPOSITION.test(text.slice(end, end + 24))) return undefined;
-    if (word === 'a' && !/\d/.test(text[start - 1] ?? '') && !AMPERES.test(text.slice(end, end + 12))) return undefined;
-    if ((word === 'x' || word === 'times') && units.length > 0) return undefined;
-    return { units, end };
-  }
-  return misspelt(text, start);
+  const found = longestAt(text, start);
+  if (!found) return misspelt(text, start);
+  const { units, end } = found;
+  const word = text.slice(start, end);
+  if (NO_UNIT[word]?.(text, start, end)) return undefined;
+  if (isLetter(word.at(-1)) && isDigit(text[end]) && !units.some(maySplit)) return undefined;
+  const narrowing = NARROWED.find((entry) => entry.word === word && entry.when(text, end));
+  if (!narrowing) return found;
+  return { units: units.filter(({ quantities }) => quantities.some((name) => narrowing.means.includes(name))), end };
 }
 
 /** Words of their own that are one slip away from a unit: rock stands on three points, not on three pints. */
-const NO_SLIPS: ReadonlySet<string> = new Set(['point', 'points']);
+const NO_SLIPS: ReadonlySet<string> = new Set(
+  'point points pond ponds prints paints stones store stove quartz grass waits wants weeds mouth later backs'.split(
+    ' ',
+  ),
+);
 
 function misspelt(text: string, start: number): UnitFound | undefined {
   const word = text.slice(start, start + 24).match(/^[a-z]{5,}/)?.[0];
   if (!word || NO_SLIPS.has(word)) return undefined;
   const close = typoTargets.find((target) => word[0] === target[0] && withinOneSlip(word, target));
-  return close === undefined ? undefined : { units: byWord.get(close)!, end: start + word.length, corrected: close };
+  if (close === undefined) return undefined;
+  // "Galons per hour": the unit may go on behind the word.
+  const rest = text.slice(start + word.length, start + word.length + LONGEST_REST);
+  const { units, end } = longestAt(close + rest, 0)!;
+  return { units, end: start + word.length + end - close.length, corrected: close };
 }
+const LONGEST_REST = 24;
 
 /** One letter missing, extra, wrong, or two neighbours swapped. */
 export function withinOneSlip(a: string, b: string): boolean {
@@ -80,5 +206,7 @@ export function withinOneSlip(a: string, b: string): boolean {
 
 /** The units that a whole text names, `"L/h"`; empty when it names none. */
 export function unitsNamed(text: string): readonly UnitRow[] {
-  return byWord.get(text.trim().toLowerCase()) ?? [];
+  const { text: name } = normalText(text.trim());
+  const found = longestAt(name, 0);
+  return found?.end === name.length ? found.units : [];
 }

@@ -4,12 +4,9 @@ import { calculationNamed } from '../../src/conversation/catalogue.js';
 import { profileFields } from '../../src/core/profile.js';
 import { isUnit, unitNamed } from '../../src/core/quantity/units.js';
 import { openStore } from '../../src/store/open.js';
-import type { Expected, Value } from './corpus.js';
+import { asCalled, type Expected } from './corpus.js';
 
 const CLOCK = { now: () => new Date('2027-03-01T12:00:00Z') };
-
-/** A label's value as a structured call takes it. */
-const asCalled = (value: Value): unknown => (typeof value === 'string' ? value : { value: value[0], unit: value[1] });
 
 /**
  * What is wrong with the labels of messages, found without reading the messages: an input that its topic does not have, a
@@ -41,8 +38,11 @@ export async function labelProblems(list: readonly Expected[]): Promise<{ say: s
       found.push({ say, problem: `no topic ${topic}` });
       continue;
     }
-    const called = Object.fromEntries(Object.entries(inputs).map(([id, value]) => [id, asCalled(value)]));
-    const [reply] = await brinewright.reply({ id: `member-${i}` }, { calculation: topic, inputs: called }, CLOCK);
+    const [reply] = await brinewright.reply(
+      { id: `member-${i}` },
+      { calculation: topic, inputs: asCalled(inputs) },
+      CLOCK,
+    );
     const question = reply!.kind === 'question' ? (reply!.asks[0] ?? '') : undefined;
     if (question !== asks)
       found.push({

@@ -61,6 +61,7 @@ export const bottomThickness = quantity('length', {
   usual: [3, 40, 'mm'],
   units: { metric: 'mm', us: 'in' },
   default: { same: 'glass_thickness' },
+  byName: true,
   ask: 'How thick is the bottom pane?',
   example: '15 mm or 5/8 in',
   profile: 'display.bottom_thickness',

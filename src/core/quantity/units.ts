@@ -1,8 +1,7 @@
 import { type QuantityName, quantityTable } from '../../../data/quantities.js';
-import { type UnitRow, unitTable } from '../../../data/units.js';
+import { type UnitRow, type UnitSystem, unitTable } from '../../../data/units.js';
 
-export type { QuantityName, UnitRow };
-export type UnitSystem = 'metric' | 'us' | 'imperial';
+export type { QuantityName, UnitRow, UnitSystem };
 
 const byId = new Map(unitTable.map((row) => [row.id, row]));
 
@@ -25,15 +24,4 @@ export function displayUnit(quantity: QuantityName, system: UnitSystem): UnitRow
 }
 
 /** Which system a unit belongs to, or undefined for one that all of them use. */
-export function systemOf(unit: UnitRow): UnitSystem | undefined {
-  if (/gal_imp/.test(unit.id)) return 'imperial';
-  if (
-    /^(in|ft|yd|in2|ft2|in3|ft3|lb|oz|degF|degF_difference|psi|psf|lbf|mph|ft\/s|qt_US|pt_US|floz_US)$|gal_US/.test(
-      unit.id,
-    )
-  )
-    return 'us';
-  if (/^(m|cm|mm|m2|cm2|m3|L|mL|kg|g|degC|degC_difference|L\/h|L\/min|L\/day|m3\/h|kPa|bar)$/.test(unit.id))
-    return 'metric';
-  return undefined;
-}
+export const systemOf = ({ system }: UnitRow): UnitSystem | undefined => system;
