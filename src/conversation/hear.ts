@@ -8,13 +8,14 @@ import { calculationList } from './catalogue.js';
 import { helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
 import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells } from './manner.js';
-import { makeReply } from './replies.js';
+import { isVessel } from './named-tank.js';
+import { makeReply, notice } from './replies.js';
 import { setAsideFor } from './set-aside.js';
 import { questionsIn } from './several-questions.js';
 import { onIntent } from './short-requests.js';
-import { turnToNamed } from './tank-names.js';
-import { answerAsked, change, question, STRONG, settleDoubts, settleRole, state } from './topics.js';
-import { hintsFor, learnUnits, openTopic, type Turn } from './turn.js';
+import { type Named, noSuchTank, turnToNamed } from './tank-names.js';
+import { answerAsked, change, question, STRONG, sameOfTank, settleDoubts, settleRole, state } from './topics.js';
+import { hintsFor, isLeft, learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood, ofWhat } from './unclear.js';
 import { explainMeasurements, type Heard, hearText, understand } from './understand.js';
 import { askTopic, settleTopic, twoLikely } from './which-topic.js';
@@ -69,13 +70,26 @@ async function respondInTurn(turn: Turn, questions: readonly string[], why: stri
   return replies;
 }
 
+const ORDERS = /^(?:please )?(?:change|set|delete|remove|show|clear|rename)\b/;
+
+/** A question about a tank that is not kept, while another is, and that brings no size of its own; or an order about one. */
+const isUnknown = ({ tanks }: Turn, { tank, name, alone }: Named, { text, mentions }: Heard): boolean =>
+  !tank &&
+  tanks.length > 0 &&
+  !isVessel(name) &&
+  (alone ||
+    ORDERS.test(text) ||
+    (ASKS.test(text) &&
+      !mentions.some(({ group, units }) => group || units.some(({ quantities }) => quantities.includes('volume')))));
+
 async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]> {
   const aside = setAsideFor(heard);
   if (aside) {
     why.push(`the message is set aside: ${aside.about}`);
     return [makeReply(turn.speaker, aside.kind === 'declined' ? 'refusal' : 'notice', aside.says)];
   }
-  const open = turn.dialogue.left ? undefined : openTopic(turn);
+  const left = isLeft(turn);
+  const open = left ? undefined : openTopic(turn);
   if (turn.dialogue.doubts && open) {
     const settled = await settleDoubts(turn, open, heard);
     if (settled) return settled;
@@ -106,9 +120,15 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     return build;
   }
   const answersNothing = isBareAnswer(heard);
-  if (turn.dialogue.left && answersNothing) return [ofWhat(turn, heard)];
+  if (left && answersNothing) return [ofWhat(turn, heard)];
   await learnUnits(turn, heard.said);
-  await turnToNamed(turn, heard.text);
+  const named = await turnToNamed(turn, heard.text);
+  if (named && isUnknown(turn, named, heard)) return [noSuchTank(turn, named.name)];
+  if (named?.tank && named.alone) {
+    why.push(`it only names the tank “${named.name}”`);
+    if (open && !named.switches) return sameOfTank(turn, open);
+    return [notice(turn.speaker, `“${named.name}” is the current tank now.`, { private: true })];
+  }
   const topics = await likeliest(turn, heard, topicsOf(heard.words, heard.mentions, calculationList, open));
   const [best] = topics;
   if (best)

@@ -1,5 +1,5 @@
 import { inputIn } from '../core/answer.js';
-import type { Calculation, QuantityInput } from '../core/calculation.js';
+import type { Calculation, ProfileKey, QuantityInput } from '../core/calculation.js';
 import type { Given, GivenValue, UsedInput } from '../core/outcome.js';
 import { type ProfileField, profileFields } from '../core/profile.js';
 import { refusalForRange } from '../core/refusal.js';
@@ -110,6 +110,7 @@ export async function keep(
     ...Object.keys(good).flatMap((key) => profileFields.get(key as never)?.input.onKeeping ?? []),
     ...problems.map(({ text }) => `Not kept: ${text}`),
     ...notKept,
+    ...(isOtherTank(tank.values, stored) ? [OTHER_TANK] : []),
     ...changes(tank.values, stored, after, preferences),
     nextStep(after),
   ];
@@ -159,6 +160,13 @@ function nextStep(answers: readonly Standing[]): string {
   const more = next && opened ? `With the ${next.name} I can also do: ${opened.title.toLowerCase()}.` : '';
   return `${can} ${more}`.trim();
 }
+
+const SIZES: readonly ProfileKey[] = ['display.length', 'display.width', 'display.height'];
+const OTHER_TANK = 'If that is another tank, say “forget that”, and then “my second tank is …”.';
+
+/** Whether the sizes that were said are hardly a correction of those that were kept. */
+const isOtherTank = (kept: Stored, said: Stored): boolean =>
+  SIZES.filter((key) => kept[key] && said[key] && kept[key].si !== said[key].si).length > 1;
 
 /** Answers that are listed after a number was changed. */
 const MOST_CHANGED = 4;

@@ -1,9 +1,10 @@
-import { literal } from '../core/literal.js';
+import type { Given } from '../core/outcome.js';
+import type { Reply } from '../core/reply.js';
+import { wordsOf } from '../language/cues.js';
+import { FIRST_TANK, tankNamed } from './named-tank.js';
 import type { Tank } from './ports.js';
+import { notice } from './replies.js';
 import { currentTank, now, openTopic, type Turn } from './turn.js';
-
-/** What a member's first tank is called until they name it. */
-export const FIRST_TANK = 'main tank';
 
 export const tankCalled = ({ tanks }: Turn, name: string): Tank | undefined =>
   tanks.find((tank) => tank.name.toLowerCase() === name.trim().toLowerCase());
@@ -70,34 +71,54 @@ export async function tankFor(turn: Turn, name: string | undefined): Promise<{ t
   return { tank, created: true };
 }
 
-const NO_NAME =
-  /^(?:tank|sump|heater|pump|drain|light|lamp|pipe|overflow|new|big|large|small|little|own|old|main|current|reef|display|home|whole|first|glass|saltwater|salt ?water|acrylic|custom|next|dream|rectangular|empty|full|fish)$/;
+/** How much longer or shorter a tank must be than the one that is kept to be another one. */
+const OTHER_SIZE = 0.02;
+const NEW = /\bnew (?:tank|system|aquarium|reef)\b/;
 
-/** "my frag tank is …": a tank of that name. Ordinary adjectives are no names. */
-export function tankNamed(folded: string, tanks: readonly Tank[]): string | undefined {
-  const known = tanks.find(
-    ({ name }) => name !== FIRST_TANK && new RegExp(`(?<![a-z])${literal(name.toLowerCase())}(?![a-z])`).test(folded),
-  );
-  if (known) return known.name;
-  const called = folded.match(
-    /(?:tank|system) (?:called|named) "?([a-z0-9][a-z0-9 '-]{0,28}?)"?(?= is| has|[,.:;]|$)/,
-  )?.[1];
-  if (called) return called.trim();
-  const other = folded.match(
-    /\b(?:also (?:have|got)|another|second|other) (?:a |an )?([a-z][a-z-]{1,20})(?: tank)?\b/,
-  )?.[1];
-  if (other && /\b(?:also|another|second)\b/.test(folded) && !NO_NAME.test(other)) return `${other} tank`;
-  const named = folded.match(/\bmy ([a-z][a-z-]{1,20}(?: [a-z][a-z-]{1,20})?) tank\b/)?.[1];
-  if (!named || named.split(' ').every((word) => NO_NAME.test(word) || /^\d/.test(word))) return undefined;
-  return `${named
-    .split(' ')
-    .filter((word) => !NO_NAME.test(word))
-    .join(' ')} tank`;
+/** The tank that a statement names; "my new tank" is another one where it has another length than the one that is kept. */
+export function tankTold(turn: Turn, folded: string, values: Given): string | undefined {
+  const named = tankNamed(folded, turn.tanks);
+  const kept = currentTank(turn)?.values['display.length']?.si;
+  const said = values['display.length'];
+  if (named !== undefined || !NEW.test(folded) || kept === undefined || !said || !('si' in said)) return named;
+  return Math.abs(said.si - kept) > OTHER_SIZE * kept ? 'new tank' : undefined;
+}
+
+/** Words around the name of a tank that say nothing but that it is meant now. */
+const TURNS_TO = new Set(
+  'for my the and what about how switch change go back over to use select open now on in please ok okay then same again with lets take tank do it one other set make current is'.split(
+    ' ',
+  ),
+);
+const SWITCHES = /\b(?:switch|change|go|back|use|select|open|make|set)\b/;
+
+export interface Named {
+  /** The tank, where it is kept; it is the current one from now on. */
+  readonly tank?: Tank;
+  readonly name: string;
+  /** The message says nothing else, and whether it says to turn to the tank rather than asks the last question of it. */
+  readonly alone: boolean;
+  readonly switches: boolean;
 }
 
 /** Makes the tank current that a text names, before it is read: what it says itself is about that tank. */
-export async function turnToNamed(turn: Turn, folded: string): Promise<void> {
+export async function turnToNamed(turn: Turn, folded: string): Promise<Named | undefined> {
   const name = tankNamed(folded, turn.tanks);
-  const tank = name === undefined ? undefined : tankCalled(turn, name);
+  if (name === undefined) return undefined;
+  const tank = tankCalled(turn, name);
   if (tank && !tank.current) await makeCurrent(turn, tank);
+  const ofName = new Set(wordsOf(name.toLowerCase()).list.map(({ text }) => text));
+  const alone = wordsOf(folded).list.every(({ text }) => ofName.has(text) || TURNS_TO.has(text));
+  return { name, alone, switches: SWITCHES.test(folded), ...(tank ? { tank } : {}) };
+}
+
+/** A question about a tank that is not kept, while others are: their numbers say nothing about it. */
+export function noSuchTank({ speaker, tanks }: Turn, name: string): Reply {
+  return notice(speaker, `I know nothing of a “${name}” yet, and other tanks’ numbers say nothing about it.`, {
+    body: [
+      `Tell me its size, such as “${name.includes("'s ") ? name : `my ${name}`} is 60x45x40 cm”, or give the numbers with the question.`,
+      `You have: ${tanks.map((tank) => tank.name).join(', ')}.`,
+    ].join('\n'),
+    private: true,
+  });
 }

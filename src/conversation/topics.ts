@@ -17,7 +17,7 @@ import { namedFor } from './named-for.js';
 import { recalled } from './press.js';
 import { makeReply } from './replies.js';
 import { keep } from './statement.js';
-import { tankNamed } from './tank-names.js';
+import { tankTold } from './tank-names.js';
 import { currentTank, hintsFor, preferencesFor, type Turn } from './turn.js';
 import { askRole, askWhich, askWhichOne, misfit, optionNamed, stillAsking, whichIsMeant } from './unclear.js';
 import { type Heard, saysAnything, type Understood, understand } from './understand.js';
@@ -161,7 +161,7 @@ export async function state(
   if (mismatch && Object.keys(understood.given).length === 0) return [misfit(turn, heard, mismatch, profileInputs)];
   if (Object.keys(understood.given).length === 0 && understood.doubts.length === 0) return undefined;
   const preferences = preferencesFor(turn, heard.said);
-  const name = tankNamed(heard.text, turn.tanks);
+  const name = tankTold(turn, heard.text, understood.given);
   if (understood.doubts.length > 0) {
     const doubt = understood.doubts[0]!;
     const choices = readingChoices(doubt.readings);
@@ -322,3 +322,8 @@ export async function settleDoubts(turn: Turn, open: Calculation, heard: Heard):
   );
   return [await work(turn, open, over(turn, Object.fromEntries(chosen)), preferences)];
 }
+
+/** "And for my frag tank?": the last question, of another tank. */
+export const sameOfTank = async (turn: Turn, open: Calculation): Promise<Reply[]> => [
+  await work(turn, open, asEarlier(turn.dialogue.given), preferencesFor(turn, [])),
+];

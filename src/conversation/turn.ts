@@ -109,6 +109,10 @@ export const currentTank = ({ tanks }: Turn): Tank | undefined => tanks.find(({ 
 export const openTopic = ({ dialogue }: Turn): Calculation | undefined =>
   dialogue.topic === undefined ? undefined : calculationNamed(dialogue.topic);
 
+/** Whether the open question was left with “never mind”, and none was asked since. */
+export const isLeft = ({ dialogue: { left, asked, doubts, between } }: Turn): boolean =>
+  left === true && asked === undefined && doubts === undefined && between === undefined;
+
 /** Forgets numbers of the tank that were said in this conversation, for the open question too. */
 export function forgetSaid(turn: Turn, keys: readonly string[]): void {
   const { dialogue } = turn;

@@ -16,7 +16,7 @@ import { placeNamed } from '../language/which-one.js';
 import { asEarlier, type Waiting } from './dialogue.js';
 import { nearest, shortestExample } from './nearest.js';
 import { makeReply, notice, saying } from './replies.js';
-import { hintsFor, openTopic, preferencesFor, type Turn } from './turn.js';
+import { hintsFor, isLeft, openTopic, preferencesFor, type Turn } from './turn.js';
 import { asWritten, type Heard, type Understood } from './understand.js';
 import { takenFor } from './work.js';
 
@@ -195,7 +195,7 @@ export function ofWhat(turn: Turn, heard: Heard): Reply {
   const [mention] = heard.mentions;
   const said = mention ? asWritten(heard, mention) : shortened(heard.original.trim());
   const topic = openTopic(turn);
-  const { left } = turn.dialogue;
+  const left = isLeft(turn);
   const own = topic && !left ? Object.keys(turn.dialogue.given).map((id) => topic.inputs[id]) : [];
   const names = [...own, ...COMMON.map((key) => profileInputs[key])].flatMap((input) =>
     mention && input?.kind === 'quantity' && readingsOf(input, mention, hintsFor(turn, heard.said))[0]?.plausible
