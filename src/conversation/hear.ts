@@ -135,6 +135,10 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     if (stated) return stated;
   }
   const two = twoLikely(turn, topics);
+  if (two && !ASKS.test(heard.text)) {
+    const stated = await state(turn, heard, why);
+    if (stated) return stated;
+  }
   if (two && best!.score >= NAMED) return [askTopic(turn, heard, two)];
   if (best && best.score >= NAMED) return question(turn, heard, best);
   if (heard.mentions.length > 0 && !ASKS.test(heard.text)) {
