@@ -55,6 +55,10 @@ export interface UnitFound {
   readonly corrected?: string;
 }
 
+/** Whether a unit measures one of some quantities. */
+export const isOf = ({ quantities }: UnitRow, ...names: readonly string[]): boolean =>
+  quantities.some((name) => names.includes(name));
+
 const isLetter = (character: string | undefined): boolean =>
   character !== undefined && ((character >= 'a' && character <= 'z') || character === 'µ');
 
@@ -178,6 +182,16 @@ export function unitAt(text: string, start: number): UnitFound | undefined {
   const narrowing = NARROWED.find((entry) => entry.word === word && entry.when(text, end));
   if (!narrowing) return found;
   return { units: units.filter(({ quantities }) => quantities.some((name) => narrowing.means.includes(name))), end };
+}
+
+const SPACE = / */y;
+
+/** The unit behind a number: at once, after a blank, or after a hyphen as in `6-foot`. */
+export function unitAfter(text: string, end: number): UnitFound | undefined {
+  const hyphen = text[end] === '-' && /[a-z]/.test(text[end + 1] ?? '');
+  if (hyphen) return unitAt(text, end + 1);
+  at(SPACE, text, end);
+  return unitAt(text, SPACE.lastIndex);
 }
 
 /** Words of their own that are one slip away from a unit: rock stands on three points, not on three pints. */
