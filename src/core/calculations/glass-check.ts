@@ -133,7 +133,6 @@ export const glassCheck = calculation({
           words: [
             'rimless',
             'frameless',
-            'free',
             'unbraced',
             'no brace',
             'no braces',
@@ -163,6 +162,10 @@ export const glassCheck = calculation({
             'top is free',
             'top is open',
             'top edge free',
+            'free edge',
+            'free top',
+            'free at the top',
+            'edge is free',
           ],
         },
         top_supported: {

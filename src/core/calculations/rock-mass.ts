@@ -104,7 +104,7 @@ export const rockMass = calculation({
     rock_mass: quantity('mass', {
       ...solidInputs.rock_mass,
       name: 'rock you have, dry',
-      words: [...(solidInputs.rock_mass.words ?? []), 'have', 'got', 'own', 'bought', 'already have'],
+      words: [...(solidInputs.rock_mass.words ?? [])],
       ask: 'How much rock do you have, weighed dry?',
     }),
     price: priceOfMass('rock'),

@@ -190,7 +190,7 @@ export const weightSystem = calculation({
     sand_mass: quantity('mass', {
       symbol: 'm_sd',
       name: 'dry sand',
-      words: ['sand', 'gravel', 'substrate', 'aragonite', 'of sand', 'sandbed', 'dry sand'],
+      words: ['sand', 'gravel', 'substrate', 'aragonite', 'of sand', 'sandbed', 'dry sand', 'of dry sand'],
       range: [0, 5000, 'kg'],
       usual: [2, 200, 'kg'],
       default: [

@@ -72,6 +72,12 @@ export const weightTank = calculation({
     'just the tank',
     'heavy is just the tank',
     'just the glass',
+    'how many kg is the',
+    'how many kilos is the',
+    'how many lbs is the',
+    'how many pounds is the',
+    'kg is the bare tank',
+    'bare tank weigh',
   ],
   inputs: {
     length,

@@ -89,7 +89,7 @@ const PIPE_IN_TEXT = (() => {
   const measures =
     '(?!\\s*(?:long|drop|down|below|under|above|over|from|of|to|up|off|high|tall|deep|water|x|by)(?![a-z]))';
   return new RegExp(
-    `(?:${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${kind}${thing})|${whole}\\s*${rating}|(?:use|with an?|to an?|same with) (?:${fraction}|${whole})${unit}(?=\\s*(?:$|[.?!,]|instead))|\\b${before} (?:(?:is|of|size|dia|diameter) )*(?:an? )?(?:${fraction}|${whole})${unit}(?![a-z])${measures}`,
+    `(?:${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${kind}${thing})|${whole}\\s*${rating}|(?:use|with an?|to an?|same with) (?:${fraction}|${whole})${unit}(?=\\s*(?:$|[.?!,]|instead))|(?<=\\b${before} (?:(?:is|of|size|dia|diameter) )*(?:an? )?)(?:${fraction}|${whole})${unit}(?![a-z])${measures}`,
   );
 })();
 

@@ -323,7 +323,7 @@ const branchPipe = lookup({
   example: '3/4 in, or 25 mm',
   profile: 'return.branch_pipe',
   pattern: new RegExp(
-    `${SURE_SIZE} (?:pipe |pvc )?${OUTLET_WORD}|${OUTLET_WORD}(?:,? (?:of|are|is|in|with|each|at))*:? ${SURE_SIZE}(?: (?:pipes?|pvc)(?![a-z]))?${ALONE}|(?<=\\beach (?:has|with|of) .{0,16})${SURE_SIZE} (?:pipe|pvc)(?![a-z])`,
+    `${SURE_SIZE} (?:pipe |pvc )?${OUTLET_WORD}|(?<=${OUTLET_WORD}(?:,? (?:of|are|is|in|with|each|at))*:? )${SURE_SIZE}(?: (?:pipes?|pvc)(?![a-z]))?${ALONE}|(?<=\\beach (?:has|with|of) .{0,16})${SURE_SIZE} (?:pipe|pvc)(?![a-z])`,
   ),
   read(text, context) {
     const found = returnPipe.read(

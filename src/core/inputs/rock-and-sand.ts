@@ -21,6 +21,8 @@ export const solidInputs = {
       'base rock',
       'rubble',
       'dead rock',
+      'of dry rock',
+      'of rock',
     ],
     range: [0, 5000, 'kg'],
     usual: [1, 300, 'kg'],

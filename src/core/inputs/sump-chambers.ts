@@ -22,10 +22,7 @@ const LEVEL_WORDS = [
   'inch water',
   'water level',
   'deep',
-  'long water',
-  'wide water',
-  'high water',
-  'tall water',
+  'water',
   'water at',
   'at',
 ];

@@ -41,6 +41,8 @@ const topoffRate = quantity('flow', {
     'pumps',
     'gph pump',
     'lph pump',
+    'top off does',
+    'topoff does',
   ],
   range: [0, 2000, 'L/h'],
   aboveLow: true,
