@@ -55,6 +55,8 @@ export const drainClog = calculation({
     'of the drain is',
     '% of the drain',
   ],
+  wording:
+    /\b\d+ (?:percent )?(?:blocked|clogged|plugged|stuffed)\b|\b(?:half|third|quarter|partly|partially)\b.*\b(?:blocked|clogged|plugged|stuffed)\b/,
   inputs: {
     pipe,
     inside_diameter: insideDiameter,

@@ -13,7 +13,6 @@ export const drainSiphon = calculation({
   general: true,
   part: 'drains',
   cues: [
-    'how much flow',
     '~pipe',
     'siphon',
     '~drain',
@@ -44,6 +43,7 @@ export const drainSiphon = calculation({
     'flow through siphon',
     'flow will a',
     'drain do',
+    '~how much flow',
   ],
   inputs: {
     pipe,

@@ -59,7 +59,22 @@ export const drainbackSafeLevel = calculation({
     'running level for the return',
     'level i can run',
     'level can i run',
+    'highest i can run',
+    'highest i can',
+    'can run the sump',
+    'run the sump',
+    'without a flood',
+    'without flooding',
+    'highest water level',
+    'highest the water',
+    'run the sump if',
+    'section is safe',
+    'level in the return',
+    'level in the return section',
+    'water level in the return',
   ],
+  wording:
+    /\bhow (?:high|full)\b.*\b(?:run|sump|return|fill)|\b(?:max|maximum|highest|safe)\b.*\b(?:level|line|fill)\b|\blevel\b.*\bsafe\b/,
   inputs: {
     ...sumpVessel,
     drain_back: quantity('volume', {

@@ -78,6 +78,7 @@ export const drainbackVolume = calculation({
     'siphon back',
     'water in the pipes',
   ],
+  wording: /\bhow (?:much|many)\b.*\b(?:back|comes? down|drains? down|runs? down)\b/,
   inputs: {
     display_drop: quantity('length', {
       symbol: 'd_d',

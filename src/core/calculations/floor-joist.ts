@@ -169,7 +169,11 @@ export const floorJoist = calculation({
       profile: 'room.joist_spacing',
     }),
     length: quantity('length', { ...length, needed: { all: [across, noCount] } }),
-    width: quantity('length', { ...width, words: ['width', 'front to back'], needed: { all: [along, noCount] } }),
+    width: quantity('length', {
+      ...width,
+      words: ['width', 'wide', 'front to back'],
+      needed: { all: [along, noCount] },
+    }),
     joist_count: quantity('count', {
       symbol: 'n',
       name: 'joists that carry it',

@@ -69,6 +69,7 @@ export const glassBottom = calculation({
     'frame around the bottom',
     'bottom frame',
   ],
+  wording: /\b(?:bottom|base)\b.*\b(?:thick|enough|strong|hold|safe|ok)\b|\bthick\b.*\b(?:bottom|base)\b/,
   inputs: {
     length,
     width,

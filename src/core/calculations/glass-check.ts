@@ -66,7 +66,6 @@ export const glassCheck = calculation({
     'is the pane',
     'is # glass ok',
     'mm thick enough',
-    '# mm glass enough',
     'will it burst',
     'will it break',
     'burst',

@@ -65,6 +65,8 @@ export const moveCorner = calculation({
     'hallway corner',
     'corridors',
   ],
+  wording:
+    /\b(?:round|around|turns?|corner|bend)\b.*\b(?:hall|corridor)|\b(?:hall|corridor).*\b(?:round|around|turns?|corner|bend)\b/,
   inputs: {
     length: quantity('length', {
       ...length,

@@ -84,6 +84,7 @@ export const movePeople = calculation({
     'is two of us',
     'by ourselves',
   ],
+  wording: /\bhow many\b.*\b(?:lift|carry|move)\b|\b(?:people|guys|friends|helpers|persons)\b/,
   inputs: {
     mass: quantity('mass', {
       symbol: 'm',

@@ -64,7 +64,17 @@ export const pumpFlowNeeded = calculation({
     'want # times',
     'how much flow does a return pump need',
     'need to give',
+    'which flow',
+    'flow is that',
+    'need # times',
+    'times per hour on',
+    'turnovers which',
+    'what gph should',
+    'what lph should',
+    'return flow for',
   ],
+  wording:
+    /\b(?:what|which|how (?:much|many|strong|big))\b.*\b(?:return|flow|gph|lph)\b.*\b(?:should|need|aim|required|recommend)/,
   inputs: {
     volume: systemVolume,
     turnover: quantity('turnover', {

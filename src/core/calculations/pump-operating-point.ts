@@ -76,6 +76,11 @@ export const pumpOperatingPoint = calculation({
     '~head height',
     'pump does',
     'shutoff',
+    'in reality',
+    'flow in reality',
+    'pump says',
+    'max head',
+    'shutoff head',
   ],
   inputs: {
     ...pumpEnds,

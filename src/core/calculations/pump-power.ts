@@ -70,7 +70,16 @@ export const pumpPower = calculation({
     'heat does it add',
     'pump heat my tank',
     'how much of that warms',
+    'how much electricity',
+    'electricity does the return pump',
+    'electricity does the pump',
+    'watts at',
+    '~watts',
+    'watts of a pump',
+    'watts of my pump',
+    'watts for a pump',
   ],
+  wording: /\b(?:watts?|electricity|heat|warms?)\b.*\bpump|\bpump.*\b(?:watts?|heat|warms?)\b/,
   inputs: {
     flow: returnFlow,
     head: quantity('length', {

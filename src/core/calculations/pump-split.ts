@@ -77,7 +77,18 @@ export const pumpSplit = calculation({
     'flow per outlet',
     'dual returns on one pump',
     'returns on one pump',
+    'flow each',
+    'flow each outlet',
+    'feeds # outlets',
+    'into # outlets',
+    'of # nozzles',
+    'of # outlets',
+    'each outlet give',
+    'each outlet get',
+    'each nozzle get',
+    'split my return',
   ],
+  wording: /\b(?:each|per) (?:outlet|nozzle|return|branch)|\b(?:split|shared)\b/,
   inputs: {
     flow_max: quantity('flow', { ...ends.flow_max, needed: undefined }),
     head_max: quantity('length', {

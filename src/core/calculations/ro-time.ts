@@ -81,6 +81,7 @@ export const roTime = calculation({
     'l/h measured',
     'measured product',
   ],
+  wording: /\b(?:how long|how many (?:hours|days)|when|time)\b.*\b(?:make|produce|fill|ready|done|ro|rodi)\b/,
   inputs: {
     volume: quantity('volume', {
       symbol: 'V',
@@ -174,6 +175,9 @@ export const roTime = calculation({
         'drips',
         'puts out',
         'clocked',
+        'gives',
+        'unit gives',
+        'ro gives',
       ],
       slips: [],
       needed: false,

@@ -68,7 +68,14 @@ export const rockContactPressure = calculation({
     'touch area',
     'rock on the pane',
     'pressure on the glass',
+    'sits on the glass',
+    'stands on the glass',
+    'rock sits on',
+    'rock stands on',
+    'pressure on the pane',
   ],
+  wording:
+    /\b(?:rock|boulder|stone)s?\b.*\b(?:sits|stands|standing|touch|press).*\b(?:glass|pane|points?|bottom|spots?)\b/,
   inputs: {
     mass: pieceMass,
     rock_density: pieceDensity(),
@@ -120,7 +127,6 @@ export const rockContactPressure = calculation({
       symbol: 'A_c',
       name: 'area that touches, all together',
       words: [
-        'contact',
         'contact area',
         'touches',
         'touching',
@@ -136,6 +142,7 @@ export const rockContactPressure = calculation({
         'contact of',
         'footprint',
         'surface',
+        'in contact',
       ],
       range: [0, 100_000, 'cm2'],
       aboveLow: true,

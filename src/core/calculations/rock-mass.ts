@@ -64,6 +64,9 @@ export const rockMass = calculation({
     'price of rock',
     'rock price',
     'per gallon of rock',
+    'rock needed',
+    'rock needed for',
+    'rock required',
   ],
   inputs: {
     volume: quantity('volume', {

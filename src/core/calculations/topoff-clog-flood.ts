@@ -102,7 +102,14 @@ export const topoffClogFlood = calculation({
     'floor is wet',
     'till the floor is wet',
     'before it spills',
+    'ato goes on',
+    'goes on and on',
+    'overflow plugs',
+    'ato adds',
+    'top off runs on',
   ],
+  wording:
+    /\b(?:drains?|overflow|siphon)\b.*\b(?:clog|plug|block).*\b(?:ato|top off|topoff)\b|\b(?:ato|top off|topoff)\b.*\b(?:drains?|overflow|siphon)\b.*\b(?:clog|plug|block)|\b(?:clog|plug|block)\w*\b.*\b(?:drains?|overflow|siphon)\b.*\b(?:ato|top off|topoff)\b/,
   inputs: {
     ...topoffSource,
     usable_volume: quantity('volume', {
@@ -124,6 +131,9 @@ export const topoffClogFlood = calculation({
         'usable in return chamber',
         'return can pump up',
         'pumps up',
+        'chamber gives',
+        'chamber has',
+        'return chamber gives',
       ],
       range: [0, 1000, 'L'],
       usual: [3, 120, 'L'],

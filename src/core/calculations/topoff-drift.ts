@@ -80,6 +80,8 @@ export const topoffDrift = calculation({
     'of rodi',
     'salinity before',
   ],
+  wording:
+    /\b(?:salinity|ppt|psu)\b.*\b(?:evaporat|added|overfill|lost|poured)|\b(?:evaporat|added|overfill|lost|poured).*\b(?:salinity|ppt|psu)\b/,
   inputs: {
     volume: systemVolume,
     salinity: quantity('salinity', {

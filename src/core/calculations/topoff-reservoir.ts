@@ -73,7 +73,22 @@ export const topoffReservoir = calculation({
     'ato to last',
     'losing # gal a day',
     'evaporate daily',
+    '~ato',
+    'top off water last',
+    'of top off water last',
+    'top off water',
+    'water last at',
+    'litre ato',
+    'liter ato',
+    'gallon ato',
+    'gal ato',
+    'l ato',
+    'loses # litres a day',
+    'loses # gallons a day',
+    'size ato container',
   ],
+  wording:
+    /\b(?:how long|how many (?:days|weeks)|what size|how big)\b.*\b(?:last|empty|reservoir|container|ato|top off)\b/,
   inputs: {
     usable_volume: quantity('volume', {
       ...reservoirVolume,

@@ -107,6 +107,8 @@ export const topoffRunaway = calculation({
     'forgot the ro',
     'how bad after',
   ],
+  wording:
+    /\b(?:ato|top off|topoff|float|valve|solenoid|sensor)\b.*\b(?:stuck|sticks?|fail|jam|(?:wont|won't|didnt|didn't|never|not) (?:shut|switch|turn))/,
   inputs: {
     ...topoffSource,
     sump_free_volume: quantity('volume', {

@@ -47,6 +47,9 @@ export const volumeBowFront = calculation({
         'narrowest',
         'at the edges',
         'at the corners',
+        'deep at ends',
+        'at ends',
+        'at both ends',
       ],
       ask: 'How wide is it at the ends, front to back?',
       example: '16 in or 40 cm',
@@ -80,6 +83,13 @@ export const volumeBowFront = calculation({
         'center of the bow',
         'centre of the bow',
         'max depth',
+        'deep at center',
+        'deep at centre',
+        'deep at the center',
+        'deep in the middle',
+        'deep at the deepest',
+        'at center',
+        'at centre',
       ],
       ask: 'How wide is it in the middle, front to back?',
       example: '22 in or 55 cm',
@@ -87,6 +97,11 @@ export const volumeBowFront = calculation({
     }),
     height,
     ...paneInputs,
+    // How deep it is at the ends and in the middle is said from front to back.
+    water_height: quantity('length', {
+      ...paneInputs.water_height,
+      words: (paneInputs.water_height.words ?? []).filter((word) => word !== 'deep'),
+    }),
   },
   rules: [
     {

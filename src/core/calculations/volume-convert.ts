@@ -63,6 +63,12 @@ export const volumeConvert = calculation({
     'how much is that in american gallons',
     'how much is that in litres',
     'how much is that in liters',
+    'equals how many',
+    'how many us gal',
+    'us gal is',
+    'equals',
+    'in us gal',
+    'how many imp gal',
   ],
   inputs: {
     volume: quantity('volume', {

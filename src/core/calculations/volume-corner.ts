@@ -1,8 +1,8 @@
 import { quantity, result, step } from '../calculation.js';
 import { filledToTheRim, fullTankIsHeavy, readAsInsideSizes, solidsTakeTheirShare } from '../cautions/tank.js';
 import { calculation } from '../define.js';
-import { height, width } from '../inputs/display.js';
-import { noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
+import { width } from '../inputs/display.js';
+import { heightOrDepth, noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
 
 export const volumeCorner = calculation({
   id: 'volume.corner',
@@ -78,7 +78,7 @@ export const volumeCorner = calculation({
       example: '10 in or 25 cm',
       profile: 'display.cut',
     }),
-    height,
+    height: heightOrDepth,
     ...paneInputs,
   },
   rules: [

@@ -2,8 +2,8 @@ import { quantity, result, step } from '../calculation.js';
 import { filledToTheRim, fullTankIsHeavy, readAsInsideSizes, solidsTakeTheirShare } from '../cautions/tank.js';
 import { pi } from '../constants.js';
 import { calculation } from '../define.js';
-import { height, width } from '../inputs/display.js';
-import { noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
+import { width } from '../inputs/display.js';
+import { heightOrDepth, noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
 
 export const volumeCylinder = calculation({
   id: 'volume.cylinder',
@@ -33,8 +33,12 @@ export const volumeCylinder = calculation({
       example: '24 in or 60 cm',
       profile: 'display.diameter',
     }),
-    height,
+    height: heightOrDepth,
     ...paneInputs,
+    glass_thickness: quantity('length', {
+      ...paneInputs.glass_thickness,
+      words: [...(paneInputs.glass_thickness.words ?? []), 'wall', 'walls'],
+    }),
   },
   constants: { pi },
   rules: [noInside('D', 'diameter'), noWater],

@@ -1,8 +1,8 @@
 import { quantity, result, step } from '../calculation.js';
 import { filledToTheRim, fullTankIsHeavy, readAsInsideSizes, solidsTakeTheirShare } from '../cautions/tank.js';
 import { calculation } from '../define.js';
-import { height, width } from '../inputs/display.js';
-import { noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
+import { width } from '../inputs/display.js';
+import { heightOrDepth, noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
 
 export const volumeHexagon = calculation({
   id: 'volume.hexagon',
@@ -48,7 +48,7 @@ export const volumeHexagon = calculation({
       example: '24 in or 60 cm',
       profile: 'display.across_flats',
     }),
-    height,
+    height: heightOrDepth,
     ...paneInputs,
   },
   rules: [noInside('f', 'width across flats'), noWater],

@@ -2,8 +2,8 @@ import { quantity, result, step } from '../calculation.js';
 import { filledToTheRim, fullTankIsHeavy, readAsInsideSizes, solidsTakeTheirShare } from '../cautions/tank.js';
 import { pi } from '../constants.js';
 import { calculation } from '../define.js';
-import { height, width } from '../inputs/display.js';
-import { noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
+import { width } from '../inputs/display.js';
+import { heightOrDepth, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
 
 export const volumeQuarterCylinder = calculation({
   id: 'volume.quarter_cylinder',
@@ -58,7 +58,7 @@ export const volumeQuarterCylinder = calculation({
       example: '28 in or 70 cm',
       profile: 'display.radius',
     }),
-    height,
+    height: heightOrDepth,
     ...paneInputs,
   },
   constants: { pi },

@@ -41,6 +41,12 @@ export const volumeRectangular = calculation({
     'box shaped',
     'standard tank',
     'footer',
+    'gallonage',
+    'true gallonage',
+    'litrage',
+    'true gallons',
+    'true volume',
+    'actual gallonage',
   ],
   inputs: {
     length,

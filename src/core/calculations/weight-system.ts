@@ -106,6 +106,7 @@ export const weightSystem = calculation({
     'heavy filled',
     'heavy full',
   ],
+  wording: /\b(?:weigh|weight|weighs|heavy)\b.*\b(?:full|filled|with water|everything)\b/,
   inputs: {
     water_volume: quantity('volume', {
       ...systemVolume,

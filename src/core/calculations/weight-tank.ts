@@ -78,7 +78,12 @@ export const weightTank = calculation({
     'how many pounds is the',
     'kg is the bare tank',
     'bare tank weigh',
+    'bare acrylic tank',
+    'weight of bare',
+    'bare',
   ],
+  wording:
+    /\b(?:weigh|weight|weighs|heavy|kg|lbs?|pounds?)\b.*\b(?:empty|bare|dry|without water)\b|\b(?:empty|bare)\b.*\b(?:weigh|weight|weighs|heavy|kg|lbs?|pounds?)\b/,
   inputs: {
     length,
     width,

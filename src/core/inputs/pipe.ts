@@ -33,20 +33,20 @@ const simplified = (text: string): string =>
     .replace(/½/g, ' 1/2')
     .replace(/¾/g, ' 3/4')
     .replace(/¼/g, ' 1/4')
-    .replace(/(\d)\.5\s*(?=in|"|inch|sch|$)/g, '$1-1/2')
-    .replace(/(\d)\.25\s*(?=in|"|inch|sch|$)/g, '$1-1/4')
+    .replace(/(\d)\.5\s*(?=in|"|inch|sch|$)/g, '$1-1/2 ')
+    .replace(/(\d)\.25\s*(?=in|"|inch|sch|$)/g, '$1-1/4 ')
     .replace(/\b0?\.75/g, '3/4')
     .replace(/\b0?\.5\b/g, '1/2')
     .replace(/three[- ]quarters?/g, '3/4')
     .replace(/\bhalf\b/g, '1/2')
-    .replace(/\b(inches|inch)\b|"|″/g, ' in')
+    .replace(/(?:\b|(?<=\d))(inches|inch)\b|"|″/g, ' in')
     .replace(/\b(one)\b/g, '1')
     .replace(/\b(two)\b/g, '2')
     .replace(/(\d) (\d\/\d)/g, '$1-$2')
     .replace(/(\d)\s*and (?:a )?(\d\/\d)/g, '$1-$2')
     .replace(/\bsch(edule)?\.?\s*/g, 'schedule ')
     .replace(
-      /\b(pipes?|pvc|lines?|drains?|tube|a|an|is|of|size|dia|diameter|bore|stand ?pipes?|drainpipes?|downpipes?|siphon|plumbing|emergency|bulkhead|returns?|riser|stack|tubing|hose|full|open|ended|top|vertical|main|dry|rigid|overflow)\b/g,
+      /\b(pipes?|pvc|lines?|drains?|tube|a|an|is|of|size|dia|diameter|bore|stand ?pipes?|drainpipes?|down ?pipes?|siphon|plumbing|emergency|bulkhead|returns?|riser|stack|tubing|hose|full|open|ended|top|vertical|main|dry|rigid|overflow)\b/g,
       ' ',
     )
     .replace(/(\d)\s*mm/g, '$1 mm')
@@ -82,7 +82,7 @@ const PIPE_IN_TEXT = (() => {
   const rating = '(?:sch(?:edule)?\\.?\\s*(?:40|80)|pn\\s*\\d+)';
   const kind = '(?:(?:full|open|ended|top|vertical|main|emergency|siphon|dry|rigid|return|overflow|pvc) )*';
   const thing =
-    '(?:pvc|(?:down|drain)?pipes?|drains?|stand ?pipes?|siphon|line|plumbing|emergency|bulkhead|riser|stack|tubing|hose|return (?:line|pipe))(?![a-z])';
+    '(?:pvc|(?:down ?|drain)?pipes?|drains?|stand ?pipes?|siphon|line|plumbing|emergency|bulkhead|riser|stack|tubing|hose|return (?:line|pipe))(?![a-z])';
   const whole = '\\d+(?:\\.\\d+)?';
   const before = '(?:(?:drain|stand ?)?pipe|pvc|drain|siphon|plumbing|riser|tubing|hose|return line)';
   // "The drain 2 in below the rim", "the pipe 40 in long": a place, a length.

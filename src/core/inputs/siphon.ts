@@ -76,6 +76,13 @@ export const siphonInputs = {
       'difference in levels',
       'from display to sump',
       'straight down',
+      'between both water levels',
+      'between the water levels',
+      'between water levels',
+      'both water levels',
+      'height between',
+      'from surface to surface',
+      'surface to surface',
     ],
     range: [0.05, 5, 'm'],
     slips: [

@@ -25,6 +25,9 @@ const LEVEL_WORDS = [
   'water',
   'water at',
   'at',
+  'with',
+  'filled',
+  'filled to',
 ];
 
 const each = <T>(count: number, make: (i: number) => T): T[] => Array.from({ length: count }, (_, k) => make(k + 1));
@@ -55,7 +58,7 @@ const level = (i: number): Input =>
     name: `water level in chamber ${i}`,
     words: [
       ...namesOf(i).map((name) => `${name} level`),
-      ...namesOf(i).map((name) => `water in ${name}`),
+      ...namesOf(i).flatMap((name) => [`water in ${name}`, `level in ${name}`]),
       ...LEVEL_WORDS,
     ],
     range: [0, 1.5, 'm'],

@@ -1,5 +1,5 @@
 import { quantity, type Rule } from '../calculation.js';
-import { bottomThickness, freeboard, glassThickness } from './display.js';
+import { bottomThickness, freeboard, glassThickness, height } from './display.js';
 
 /** What people ask of a tank of any shape; the name of the shape decides between them. */
 export const volumeCues = [
@@ -49,6 +49,9 @@ export const paneInputs = {
   }),
   freeboard: quantity('length', { ...freeboard, default: [{ formula: 'H - t_b - h_w' }, { value: 0, unit: 'mm' }] }),
 };
+
+/** Of a tank that has no front and back: how deep it is says how high. */
+export const heightOrDepth = quantity('length', { ...height, words: [...(height.words ?? []), 'deep', 'depth'] });
 
 /** @param symbol of an outside size with a pane at both ends     @param what its name in the sentence */
 export const noInside = (symbol: string, what: string): Rule => ({
