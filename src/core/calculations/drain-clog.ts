@@ -44,7 +44,6 @@ export const drainClog = calculation({
     'algae in the siphon',
     'snail in my drain',
     'still flows',
-    'still flow',
     'how much still flows',
     'still go down',
     'still goes down',

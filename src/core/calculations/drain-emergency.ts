@@ -54,8 +54,6 @@ export const drainEmergency = calculation({
     'emergency drain take',
     'emergency drain handle',
   ],
-  wording:
-    /\b(?:emergency|backup|safety|third)\b.*\b(?:drain|overflow|pipe|standpipe)\b|\b(?:drain|pipe)\b.*\bsafety\b/,
   inputs: {
     pipe,
     inside_diameter: insideDiameter,

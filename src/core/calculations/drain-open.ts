@@ -24,7 +24,6 @@ export const drainOpen = calculation({
     'over the rim of the pipe',
     'above the pipe',
     'stand pipe',
-    'open standpipes',
     'open top',
     'open ended',
     'open-ended pipe',

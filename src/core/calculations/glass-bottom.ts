@@ -75,7 +75,7 @@ export const glassBottom = calculation({
     width,
     water_height: quantity('length', {
       ...waterHeight,
-      words: [...(waterHeight.words ?? []), 'water', 'filled to'],
+      words: [...(waterHeight.words ?? []), 'water'],
       range: [0.05, 0.9, 'm'],
     }),
     pane_thickness: quantity('length', {

@@ -100,12 +100,9 @@ export const glassCheck = calculation({
       ...glassThickness,
       // “How thick must the glass be for 6 ft” says nothing about the 6 ft: only a pane that is named with its size counts.
       // "3/8 glass": a share of an inch ends in its denominator.
-      words: ['mm', 'inch', 'in', '2', '4', '8'].flatMap((unit) => [
-        `${unit} glass`,
-        `${unit} thick`,
-        `${unit} pane`,
-        `${unit} panes`,
-      ]),
+      words: ['mm', 'inch', 'in', '2', '4', '8'].flatMap((unit) =>
+        ['glass', 'thick', 'pane', 'panes', 'enough', 'ok', 'safe', 'do', 'is it'].map((word) => `${unit} ${word}`),
+      ),
       range: [4, 30, 'mm'],
       needed: false,
       slips: [
@@ -116,7 +113,7 @@ export const glassCheck = calculation({
     water_height: quantity('length', {
       ...waterOverPane,
       name: 'water height behind the pane',
-      words: [...(waterHeight.words ?? []), 'water', 'filled to'],
+      words: [...(waterHeight.words ?? []), 'water'],
       range: [0.1, 0.9, 'm'],
       slips: [[0.900001, 6, BEYOND]],
       default: [{ formula: 'H - t' }, { formula: 'H' }],
@@ -152,7 +149,6 @@ export const glassCheck = calculation({
             'no frame',
             'no euro brace',
             'no eurobrace',
-            'without braces',
             'without euro brace',
             'open top without braces',
             'braceless',

@@ -41,7 +41,6 @@ export const moveCorner = calculation({
     'right angle turn',
     'longest tank that turns',
     'L shaped',
-    '~corridor',
     '~hallway',
     '~landing',
     '~passage',
@@ -66,7 +65,7 @@ export const moveCorner = calculation({
     'corridors',
   ],
   wording:
-    /\b(?:round|around|turns?|corner|bend)\b.*\b(?:hall|corridor)|\b(?:hall|corridor).*\b(?:round|around|turns?|corner|bend)\b/,
+    /\b(?:round|around|turns?|get|fits?)\b.*\b(?:hall|corridor|corner|bend)|\b(?:hall|corridor).*\b(?:round|around|turns?)\b/,
   inputs: {
     length: quantity('length', {
       ...length,

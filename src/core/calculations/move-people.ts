@@ -130,7 +130,6 @@ export const movePeople = calculation({
         'carriers',
         'lifters',
         'men',
-        'person',
         'hands',
         'strong guys',
         'buddies',

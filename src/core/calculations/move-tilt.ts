@@ -57,12 +57,11 @@ export const moveTilt = calculation({
     'can it be tilted',
     'ft ceiling',
     'foot ceiling',
-    'ceilings',
   ],
   inputs: {
     length: quantity('length', {
       ...length,
-      words: [...(length.words ?? []), 'ft tank', 'foot tank', 'cm tank', 'in tank'],
+      words: [...(length.words ?? []), 'in tank'],
       ask: 'How long is it, with packing?',
     }),
     height: quantity('length', { ...height, usual: [15, 120, 'cm'], ask: 'How high is it?' }),

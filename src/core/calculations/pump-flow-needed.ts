@@ -72,6 +72,9 @@ export const pumpFlowNeeded = calculation({
     'what gph should',
     'what lph should',
     'return flow for',
+    'flow for',
+    'at # times per hour',
+    'at # times an hour',
   ],
   wording:
     /\b(?:what|which|how (?:much|many|strong|big))\b.*\b(?:return|flow|gph|lph)\b.*\b(?:should|need|aim|required|recommend)/,
@@ -97,7 +100,6 @@ export const pumpFlowNeeded = calculation({
         'x turn over',
         'turnover rate',
         'times turnover',
-        'time turnover',
         'times turn over',
       ],
       range: [0.5, 40, '1/h'],

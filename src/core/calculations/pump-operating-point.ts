@@ -79,7 +79,6 @@ export const pumpOperatingPoint = calculation({
     'in reality',
     'flow in reality',
     'pump says',
-    'max head',
     'shutoff head',
   ],
   inputs: {

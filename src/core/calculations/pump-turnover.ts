@@ -38,7 +38,6 @@ export const pumpTurnover = calculation({
     'go through the sump',
     'goes through the sump',
     'turn over how often',
-    'turns over how often',
   ],
   inputs: { flow: returnFlow, volume: systemVolume },
   constants: turnoverConstants,

@@ -75,6 +75,10 @@ export const pumpVelocity = calculation({
     'ok for # lph',
     'will it be noisy',
     'be noisy',
+    'big enough for # gph',
+    'big enough for # lph',
+    'inch pvc big enough',
+    'in pvc big enough',
   ],
   wording: /\btoo (?:small|thin|narrow|fast)\b|\b(?:velocity|speed)\b|\bhow fast\b/,
   inputs: {

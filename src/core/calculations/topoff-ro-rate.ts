@@ -48,7 +48,6 @@ export const topoffRoRate = calculation({
     'why is my ro',
     'ro unit give',
     'membrane really',
-    'membranes give',
     'gallons a day',
     'gal a day',
     'tap too cold',
@@ -68,6 +67,9 @@ export const topoffRoRate = calculation({
     'will i really get',
     'really get from my ro',
     'ro really make',
+    'osmosis make',
+    'osmosis give',
+    'my osmosis',
   ],
   wording:
     /\b(?:how much|what)\b.*\b(?:ro|rodi|membranes?)\b.*\b(?:makes?|gives?|get|produce|output)\b|\b(?:output|production)\b.*\bmembranes?\b/,

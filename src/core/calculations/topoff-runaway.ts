@@ -97,7 +97,6 @@ export const topoffRunaway = calculation({
     'does sump overflow',
     'sump overflow',
     'sump run over',
-    'sump runs over',
     'when does the sump run over',
     'water kept running',
     'ato overfilled',

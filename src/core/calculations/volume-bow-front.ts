@@ -34,7 +34,6 @@ export const volumeBowFront = calculation({
         'at the sides',
         'end width',
         'at each end',
-        'at the end',
         'on the ends',
         'on the sides',
         'on each side',

@@ -69,6 +69,14 @@ export const volumeConvert = calculation({
     'equals',
     'in us gal',
     'how many imp gal',
+    'l how many gallons',
+    'litres how many gallons',
+    'liters how many gallons',
+    'gallons how many litres',
+    'gallons how many liters',
+    'gal how many litres',
+    'gal how many liters',
+    'gal how many l',
   ],
   inputs: {
     volume: quantity('volume', {

@@ -12,7 +12,6 @@ export const volumeCylinder = calculation({
   question: 'How much water is in a cylinder?',
   part: 'tank',
   cues: [
-    'round tank',
     'tube aquarium',
     'tube tank',
     ...volumeCues,
@@ -37,7 +36,7 @@ export const volumeCylinder = calculation({
     ...paneInputs,
     glass_thickness: quantity('length', {
       ...paneInputs.glass_thickness,
-      words: [...(paneInputs.glass_thickness.words ?? []), 'wall', 'walls'],
+      words: [...(paneInputs.glass_thickness.words ?? []), 'wall'],
     }),
   },
   constants: { pi },

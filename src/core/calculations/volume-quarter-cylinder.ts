@@ -47,7 +47,6 @@ export const volumeQuarterCylinder = calculation({
         'on each side',
         'along each wall',
         'along the wall',
-        'along the walls',
         'on the wall',
         'walls',
         'each wall',

@@ -213,7 +213,6 @@ export const weightSystem = calculation({
         'hood',
         'lid',
         'pumps',
-        'light',
         'lighting',
         'hardware',
         'technical equipment',

@@ -81,6 +81,9 @@ export const weightTank = calculation({
     'bare acrylic tank',
     'weight of bare',
     'bare',
+    'kilos has',
+    '~acrylic tank',
+    '~glass tank',
   ],
   wording:
     /\b(?:weigh|weight|weighs|heavy|kg|lbs?|pounds?)\b.*\b(?:empty|bare|dry|without water)\b|\b(?:empty|bare)\b.*\b(?:weigh|weight|weighs|heavy|kg|lbs?|pounds?)\b/,
@@ -101,7 +104,6 @@ export const weightTank = calculation({
         'euro brace',
         'strips',
         'bracing strips',
-        'braces',
         'braces are',
         'eurobracing',
         'euro bracing',

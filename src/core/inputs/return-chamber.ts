@@ -135,7 +135,6 @@ export const returnChamber = (instead?: string) => {
         'dry at',
         'sucking air at',
         'suck air at',
-        'sucks air at',
         'sucks air below',
         'air below',
         'goes dry at',
@@ -169,7 +168,6 @@ export const returnChamber = (instead?: string) => {
         'upstream',
         'upstream heads',
         'other chambers',
-        'over the baffle',
         'above the baffles',
         'runs after',
         'runs in after',
@@ -196,7 +194,6 @@ export const displayRoom = (instead?: string) => {
     width: quantity('length', { ...displaySurface.width, needed: sizes }),
     freeboard: quantity('length', {
       ...freeboard,
-      words: [...(freeboard.words ?? []), 'to the rim'],
       needed: unknown,
       ask: 'How far below the rim does the water of the display stand while it runs?',
     }),

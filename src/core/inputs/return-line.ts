@@ -211,7 +211,6 @@ export const returnLineInputs = {
       'of lift',
       'lift of',
       'lifted',
-      'lifts',
       'vertical rise',
       'basement',
       'm higher',

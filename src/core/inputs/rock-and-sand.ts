@@ -16,7 +16,6 @@ export const solidInputs = {
       'rockscape',
       'aquascape',
       'stone',
-      'stones',
       'reef rock',
       'base rock',
       'rubble',
@@ -107,7 +106,7 @@ export const solidInputs = {
   sand_porosity: quantity('fraction', {
     symbol: 'phi',
     name: 'share of the sand bed that is water',
-    words: ['porosity', 'pores', 'void', 'voids', 'pore space'],
+    words: ['porosity', 'pores', 'void', 'pore space'],
     range: [0.2, 0.7, 'fraction'],
     default: { value: 0.44, unit: 'fraction', low: 0.4, high: 0.5, why: 'carbonate sand', when: sandGiven },
     slips: [[1, 1e3, 'A porosity is a fraction between 0 and 1: 0.44, or 44 %.']],

@@ -61,8 +61,6 @@ export const siphonInputs = {
       'm drop',
       'mm drop',
       'drop of',
-      'drops',
-      'falls',
       'fall of',
       'ft fall',
       'm fall',

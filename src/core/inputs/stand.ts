@@ -48,17 +48,7 @@ export const standInputs = {
   feet: quantity('count', {
     symbol: 'n_f',
     name: 'number of feet or legs',
-    words: [
-      'feet',
-      'legs',
-      'levelling feet',
-      'castors',
-      'leveling feet',
-      'levelers',
-      'casters',
-      'adjustable feet',
-      'leg',
-    ],
+    words: ['feet', 'legs', 'levelling feet', 'castors', 'leveling feet', 'levelers', 'casters', 'adjustable feet'],
     range: [3, 30, 'count'],
     whole: true,
     needed: false,

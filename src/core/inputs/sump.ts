@@ -65,7 +65,7 @@ export const sumpInputs = {
   sump_glass_thickness: quantity('length', {
     symbol: 't_s',
     name: 'pane thickness of the sump',
-    words: ['sump glass', 'sump pane', 'sump panes', 'sump walls', 'glass sump', 'glass', 'pane', 'panes', 'thick'],
+    words: ['sump glass', 'sump pane', 'sump panes', 'sump walls', 'glass sump', 'glass', 'pane', 'thick'],
     range: [0, 0.4, 'm'],
     usual: [3, 20, 'mm'],
     units: { metric: 'mm', us: 'in' },
