@@ -99,6 +99,8 @@ export const heaterStuckOn = calculation({
     'stuck # w heater',
     'stuck # watt',
   ],
+  wording:
+    /\bheaters?\b.*\b(?:stuck|sticks?|stays|fails|failed|failing|jam\w*|weld\w*|locks?|locked) (?:\w+ )?(?:on|closed|shut)\b|\b(?:stuck|runaway|run away|welded|jammed)\b.*\bheaters?\b|\b(?:never|wont|won't|doesn't|doesnt|does not|cannot) (?:turn|turns|shut|shuts|switch|switches|switched) off\b/,
   inputs: {
     heater_power: quantity('power', { ...heaterPower, name: 'power of the heater that sticks on' }),
     start_temperature: quantity('temperature', {

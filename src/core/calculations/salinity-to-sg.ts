@@ -53,6 +53,13 @@ export const salinityToSg = calculation({
     'psu sg',
     'ppt is what sg',
     'ppt equals',
+    'should sg be',
+    'what should sg',
+    'what should the sg',
+    'sg be at',
+    'should the sg',
+    'which specific',
+    'equals which',
   ],
   inputs: {
     salinity: salinityKept,

@@ -63,15 +63,18 @@ export const salinityUnits = calculation({
     'salt per litre',
     'g of salt per',
     'how many g per',
+    'is # g l',
+    'how many ppt is # g',
+    'how many ppt',
   ],
   wording:
-    /\b\d\d(?:[.,]\d+)? (?:g|grams?) (?:of salt )?(?:l|per (?:l|lit(?:er|re)))\b.*\b(?:ppt|psu)\b|\b(?:ppt|psu)\b.*\b(?:g|grams?)(?: of)?(?: salt)? (?:l|per (?:l|lit(?:er|re)))\b/,
+    /\b\d\d(?:[.,]\d+)? (?:g|grams?) (?:of salt )?(?:l|per (?:l|lit(?:er|re)))\b.*\b(?:ppt|psu)\b|\b(?:ppt|psu)\b.*\b(?:g|grams?)(?: of)?(?: salt)? (?:l|per (?:l|lit(?:er|re)))\b|\b(?:ppt|psu)\b.*\b\d\d(?:[.,]\d+)? (?:g|grams?)\b/,
   inputs: {
     salinity,
     concentration: quantity('concentration', {
       symbol: 'c',
       name: 'salt per volume',
-      words: ['concentration', 'g/l', 'grams per litre', 'grams per liter', 'mg/l'],
+      words: ['concentration', 'g/l', 'grams per litre', 'grams per liter', 'mg/l', 'is', 'of'],
       range: [0, 45, 'g/L'],
       slips: [[200, 450, 'A decimal point may be missing: 350 is written for 35.0 g/L.']],
       ask: 'Which salinity, or how many grams a litre?',

@@ -108,7 +108,6 @@ export const waterChangeSingle = calculation({
         'swap',
         'replace',
         'take out',
-        'out of',
         'change out',
         'water change',
         'wc',
@@ -134,7 +133,11 @@ export const waterChangeSingle = calculation({
       ask: 'How much water do you change?',
       example: '15 gal or 60 L',
     }),
-    volume: quantity('volume', { ...systemVolume, needed: { given: 'change_volume' } }),
+    volume: quantity('volume', {
+      ...systemVolume,
+      words: [...(systemVolume.words ?? []), 'out of', 'out of a', 'out of my', 'of my', 'of the'],
+      needed: { given: 'change_volume' },
+    }),
   },
   rules: [
     {
