@@ -45,7 +45,6 @@ export const salinityToSg = calculation({
     'should a hydrometer',
     'hydrometer should',
     'hydrometer show at',
-    '# hydrometer show',
     'hydrometer read at',
     'convert # psu',
     'convert # ppt',
