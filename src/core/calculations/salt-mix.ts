@@ -57,7 +57,6 @@ export const saltMix = calculation({
     'mixing new',
     'first fill',
     'fill the tank',
-    '# g of salt',
     'i have # gallons',
     'i have # litres',
     'i have # liters',
