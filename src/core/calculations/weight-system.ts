@@ -218,6 +218,8 @@ export const weightSystem = calculation({
         'technical equipment',
         'other stuff',
         'plumbing',
+        'lights weigh',
+        'equipment weighs',
       ],
       range: [0, 5000, 'kg'],
       usual: [2, 200, 'kg'],

@@ -15,6 +15,8 @@ export const standInputs = {
       'frame',
       'cabinet weighs',
       'furniture',
+      'stand is',
+      'cabinet is',
     ],
     range: [0, 5000, 'kg'],
     usual: [10, 300, 'kg'],
