@@ -192,6 +192,7 @@ const CALLED: Readonly<Record<string, RegExp>> = {
   heater: /\bheaters?\b/,
   rock: /\brocks?\b/,
   sand: /\bsand\b/,
+  water: /\bsystem\b/,
 };
 const OF_NAMED_THING = 0.6;
 const isOfNamed = (key: string, text: string): boolean =>
