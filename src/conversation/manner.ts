@@ -25,7 +25,7 @@ export const CARRIES =
   /^(?:and |now |ok,? |so |then |please )*(?:use|with|take|put|plug) (?:that|this|it|the same)\b.*?\b(?:for|in|into|to|on|against)\b(.*)/;
 /** It asks something. */
 export const ASKS =
-  /\?|\b(?:how|what|whats|what's|which|when|why|where|should|calculate|work out|enough|do i|can i|will (?:it|my|the|this))\b|(?:[,.;:] (?:and |so |but )?|^)(?:is|are|does|do|can|could|will|would|find|figure|(?:the )?(?:running |monthly |yearly )?costs? of)\b/;
+  /\?|\b(?:how|what|whats|what's|which|when|why|where|should|calculate|work out|enough|do i|can i|will (?:it|my|the|this)|(?:can|could|does|would) (?:it|they|that|this|you|we)|volume in)\b|(?:[,.;:] (?:and |so |but )?|^)(?:is|are|does|do|can|could|will|would|find|figure|(?:the )?(?:running |monthly |yearly )?costs? of)\b/;
 /** It tells something. */
 export const STATES =
   /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank)/;
@@ -33,6 +33,8 @@ export const STATES =
 /** Something that is so, said of a thing: "80 lbs of rock in there, the sandbed is an inch". */
 const IS_SO =
   /\b(?:is|are|has|have|own|holds?|weighs?|measures?|runs?|sits?|stands?|comes? on|(?:just|finally) (?:measured|tested|bought|got|set up))\b|\b(?:in there|here'?s|just so you know|fyi|btw)\b/;
+const BEGS =
+  /\b(?:please|pls|plz)\b|^(?:tank|display|sump|room|glass|water) (?:volume|weight|litres|liters|gallons|change|turnover|in)\b/;
 /** Of somebody's own: a list of numbers without it is a question's. */
 const OWN = /\b(?:my|mine|our|ours|i|we|ive|i've|we've|there|here'?s)\b/;
 /** It wants something worked out, without asking. */
@@ -41,7 +43,9 @@ export const WANTS =
 
 /** Whether a message only tells something. */
 export const tells = (text: string): boolean =>
-  !ASKS.test(text) && (STATES.test(text) || (OWN.test(text) && IS_SO.test(text) && !WANTS.test(text)));
+  !ASKS.test(text) &&
+  !BEGS.test(text) &&
+  (STATES.test(text) || (OWN.test(text) && IS_SO.test(text) && !WANTS.test(text)));
 
 /** Whether a message names another topic than the open one. */
 function namesOther(topics: readonly TopicScore[], open: Calculation, least: number): boolean {

@@ -17,6 +17,7 @@ import { type NormalText, normalText, originalSpan } from '../language/normal-te
 import { givenFrom } from '../language/read-value.js';
 import type { Hints } from '../language/readings.js';
 import { type Assignment, assignRoles, type Doubt } from '../language/roles.js';
+import { unitsNamed } from '../language/unit-words.js';
 
 /** A message cut into words and measurements, before anybody asks what it is about. */
 export interface Heard {
@@ -28,13 +29,19 @@ export interface Heard {
   readonly said: readonly UnitRow[];
 }
 
+/** "150 long 60 wide 55 high in cm", "sizes in inches": the unit of every bare number. */
+const TRAILING_UNIT =
+  /\b(?:all|sizes|everything|it'?s|numbers)? ?\(?in (mm|cm|centimet(?:er|re)s|inches|feet|met(?:er|re)s)\)?[.!?]*$/;
+
 export function hearText(original: string): Heard {
   const normal = normalText(original);
   const mentions = withoutDenied(measurementsIn(normal.text), normal.text);
+  const trailing = normal.text.match(TRAILING_UNIT)?.[1];
   const said = mentions.flatMap(({ units }) =>
     units.length === 1 || units.every(({ id }) => id !== 'g') ? units.slice(0, 1) : [],
   );
-  return { original, normal, text: normal.text, words: wordsOf(normal.text), mentions, said };
+  const all = trailing === undefined ? said : [...said, ...unitsNamed(trailing).slice(0, 1)];
+  return { original, normal, text: normal.text, words: wordsOf(normal.text), mentions, said: all };
 }
 
 /** "80, not 75", "80 instead of 78": what it is not. */

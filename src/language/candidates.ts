@@ -70,7 +70,8 @@ export function candidatesFor(
       (thing === 'chamber' && id === level ? 1 : 0) -
       (thing === 'chamber' && OF_WATER.test(id) ? 1 : 0) +
       (id.startsWith('display.') ? OF_THE_TANK : 0) +
-      (isOfNamed(id, text) ? OF_NAMED_THING : 0) +
+      (isOfNamed(id, text) ? OF_NAMED_THING : 0) -
+      (id.startsWith('display.') && isOfAnother(mention, text) ? OF_ANOTHER : 0) +
       (bare && id !== asked && !inBand(first.si, input.range) ? -BEYOND : 0) +
       (isAlwaysNeeded(input) ? 0.15 : bare && near < NEAR ? -0.6 : 0) -
       (bare && input.quantity === 'count' && near === 0 ? 1 : 0);
@@ -197,6 +198,22 @@ const CALLED: Readonly<Record<string, RegExp>> = {
 const OF_NAMED_THING = 0.6;
 const isOfNamed = (key: string, text: string): boolean =>
   CALLED[key.split('.')[0]!]?.test(text) === true && key.includes('.');
+
+/** Things with sizes of their own: "the front door is 80 cm wide" says nothing of the tank. */
+const ANOTHER =
+  /\b(?:door|doorway|hallway|corridor|weir|overflow|baffle|teeth|pipe|stairs|staircase|room|box|lamp|shelf|hole|joists?|ceiling|wall|pond|pool)\b/g;
+const OF_TANK = /\b(?:tank|display|aquarium|glass|panes?)\b/g;
+const OF_ANOTHER = 1.5;
+
+/** The last thing named before a number in its sentence is no tank. */
+function isOfAnother({ start }: Mention, text: string): boolean {
+  const before = text
+    .slice(Math.max(0, start - 2 * REACH), start)
+    .split(/[;.]\s/)
+    .at(-1)!;
+  const last = (pattern: RegExp): number => [...before.matchAll(pattern)].at(-1)?.index ?? -1;
+  return last(ANOTHER) > last(OF_TANK);
+}
 
 /** Of everything that a tank keeps, a size that nothing else is said of is the tank's own. */
 const OF_THE_TANK = 0.3;

@@ -82,7 +82,10 @@ export function findPhrase({ list }: Words, phrase: string): CueFound[] {
   if (first === undefined) return [];
   const found: CueFound[] = [];
   for (let i = 0; i + wanted.length <= list.length; i += 1) {
-    if (alike(list[i]!.text, first) && wanted.every((word, j) => j === 0 || (!list[i + j - 1]!.stops && alike(list[i + j]!.text, word))))
+    if (
+      alike(list[i]!.text, first) &&
+      wanted.every((word, j) => j === 0 || (!list[i + j - 1]!.stops && alike(list[i + j]!.text, word)))
+    )
       found.push({ start: list[i]!.start, end: list[i + wanted.length - 1]!.end });
   }
   return found;

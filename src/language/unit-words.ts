@@ -138,6 +138,9 @@ const NO_UNIT: Readonly<Record<string, (text: string, start: number, end: number
   // "3D printed".
   d: (text, _, end) => /^[ -]?(?:print|model|scape|design)/.test(text.slice(end, end + 8)),
   p: (text) => !OF_PRICE.test(text),
+  // A stand "on 4 feet".
+  feet: (text, start) =>
+    /\b(?:on|has|have|with|its) (?:\d|two|three|four|six|eight) ?$/.test(text.slice(Math.max(0, start - 14), start)),
   // "Ca 460 Mg 1420": magnesium.
   mg: (text, _, end) => /^ ?:?=? ?\d/.test(text.slice(end, end + 4)) && /\b(?:ca|calcium|alk)\b/.test(text),
   // "Two 4's."

@@ -94,7 +94,6 @@ export const roTime = calculation({
         'of water',
         'batch',
         'container',
-        'brute',
         'reservoir',
         'drum',
         'trash can',

@@ -97,7 +97,6 @@ export const saltMix = calculation({
         'bucket',
         'mixing',
         'mix',
-        'brute',
         'drum',
         'container',
         'new water',
