@@ -13,6 +13,7 @@ import { salinityCommand } from './salinity.js';
 import { saltCommand } from './salt.js';
 import { structureCommand } from './structure.js';
 import { tankCommand } from './tank.js';
+import { timezoneCommand } from './timezone.js';
 import { topoffCommand } from './topoff.js';
 import { unitsCommand } from './units.js';
 import { volumeCommand } from './volume.js';
@@ -33,6 +34,7 @@ export const commands = [
   saltCommand,
   structureCommand,
   tankCommand,
+  timezoneCommand,
   topoffCommand,
   unitsCommand,
   volumeCommand,

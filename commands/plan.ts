@@ -13,10 +13,12 @@ import {
   stepPage,
 } from '../src/conversation/build-plan.js';
 import type { Command, CommandAction, CommandOption } from '../src/conversation/command.js';
+import { dayNamed } from '../src/conversation/days.js';
 import { bought, buy, drop, PURCHASE_PARTS, purchaseIn, shopping } from '../src/conversation/purchases.js';
 import { refusal } from '../src/conversation/replies.js';
 import { currentTank, type Turn } from '../src/conversation/turn.js';
 import type { Reply } from '../src/core/reply.js';
+import type { Which } from '../src/language/dates.js';
 
 const step: CommandOption = { name: 'step', description: 'which step, such as leak test', suggest: 'step' };
 const date: CommandOption = { name: 'date', description: 'such as today, saturday or 2027-03-14' };
@@ -29,11 +31,6 @@ const pricesOf = (said: ReturnType<typeof purchaseIn>): Paid => ({
   ...(said?.total === undefined ? {} : { total: said.total }),
 });
 
-async function dayIn(turn: Turn, text: string, ahead: boolean): Promise<string | undefined> {
-  const { findDate } = await import('../src/language/dates.js');
-  return findDate(text, turn.clock.now(), ahead)?.date;
-}
-
 type OnStep = (
   turn: Turn,
   plan: BuildPlan,
@@ -43,14 +40,14 @@ type OnStep = (
 
 /** Runs something on a step of the member's build, which a text names. */
 const onStep =
-  (run: OnStep, ahead = false): CommandAction['run'] =>
+  (run: OnStep, which: Which = 'last'): CommandAction['run'] =>
   async (turn, { step: text = '', date: day = 'today' }) => {
     const plan = await planOf(turn);
     if (!plan) return [noPlan(turn)];
     const found = stepNamed(text, plan.build.steps);
     if (!found)
       return [refusal(turn.speaker, `The build has no step “${text}”: “/plan steps” lists them. Nothing was changed.`)];
-    const on = await dayIn(turn, day, ahead);
+    const on = await dayNamed(turn, day, which);
     if (!on)
       return [
         refusal(
@@ -75,7 +72,7 @@ export const planCommand: Command = {
       ],
       private: true,
       run: async (turn, { date: text = 'today', rock = 'dry' }) => {
-        const start = await dayIn(turn, text, true);
+        const start = await dayNamed(turn, text, 'next');
         return [
           start
             ? await startBuild(turn, start, /live|seed/.test(rock))
@@ -116,7 +113,7 @@ export const planCommand: Command = {
         { ...date, required: true },
       ],
       private: true,
-      run: onStep(moveStep, true),
+      run: onStep(moveStep, 'next'),
     },
     {
       name: 'skip',
@@ -197,7 +194,7 @@ export const planCommand: Command = {
           price === undefined
             ? { ...several, ...pricesOf(said) }
             : { ...several, price: Number(price.replace(/[^\d.]/g, '') || Number.NaN) };
-        const on = await dayIn(turn, day, false);
+        const on = await dayNamed(turn, day, 'last');
         if (!on || Number.isNaN(paid.price))
           return [
             refusal(

@@ -4,6 +4,7 @@ import { type Config, ConfigProblem, readConfig } from './config.js';
 import { calculationList } from './conversation/catalogue.js';
 import { StoreProblem } from './conversation/ports.js';
 import { subcommandNames } from './conversation/slash.js';
+import { knownZone } from './core/zone.js';
 import { loadEnvFile } from './database-path.js';
 import { terminalChat } from './faces/terminal.js';
 import { keepIn, keepUntilSent } from './keep-file.js';
@@ -46,7 +47,7 @@ async function chat(database: string): Promise<void> {
     brinewright,
     input: stdin,
     output: stdout,
-    clock: { now: () => new Date() },
+    clock: { now: () => new Date(), zone: knownZone(Intl.DateTimeFormat().resolvedOptions().timeZone) },
     member: 'me',
     colour: stdout.isTTY === true && env.NO_COLOR === undefined && env.TERM !== 'dumb',
     history: readHistory(),

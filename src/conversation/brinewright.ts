@@ -5,14 +5,16 @@ import { profileFields } from '../core/profile.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { ReadExplanation, Reply } from '../core/reply.js';
 import { readValue } from '../language/read-value.js';
+import { zonesToOffer } from '../language/zones.js';
 import { calculationNamed } from './catalogue.js';
+import { noteDay } from './days.js';
 import { freshDialogue } from './dialogue.js';
 import { hear, LONGEST_MESSAGE } from './hear.js';
 import { measure } from './measure.js';
 import { memberQueue } from './member-queue.js';
 import { type Brinewright, type Clock, type Message, type Speaker, StoreProblem } from './ports.js';
 import { pressed } from './press.js';
-import { makeReply } from './replies.js';
+import { makeReply, withNotes } from './replies.js';
 import { calculationAt, slash } from './slash.js';
 import { readInputs } from './structured.js';
 import { endTurn, hintsFor, type Parts, preferencesFor, startTurn, type Turn } from './turn.js';
@@ -32,7 +34,7 @@ export function createBrinewright(parts: Parts): Brinewright {
   async function answerOne(speaker: Speaker, message: Message, clock: Clock): Promise<Reply[]> {
     try {
       const turn = await startTurn(parts, speaker, clock, entrances);
-      const replies = await dispatch(turn, message);
+      const replies = withNotes(await dispatch(turn, message), turn.notes);
       await endTurn(turn);
       return replies;
     } catch (error) {
@@ -43,9 +45,10 @@ export function createBrinewright(parts: Parts): Brinewright {
 
   async function complete(speaker: Speaker, command: string, option: string, typed: string): Promise<string[]> {
     const suggestions = await suggestionsFor(parts, speaker, command, option);
-    const wanted = typed.toLowerCase();
-    const starts = suggestions.filter((entry) => entry.toLowerCase().startsWith(wanted));
-    const holds = suggestions.filter((entry) => !starts.includes(entry) && entry.toLowerCase().includes(wanted));
+    const plain = (entry: string): string => entry.toLowerCase().replaceAll('_', ' ');
+    const wanted = plain(typed);
+    const starts = suggestions.filter((entry) => plain(entry).startsWith(wanted));
+    const holds = suggestions.filter((entry) => !starts.includes(entry) && plain(entry).includes(wanted));
     return [...starts, ...holds].slice(0, MOST_SUGGESTIONS);
   }
 
@@ -83,6 +86,7 @@ async function structured(
   const { given, ask, problems } = await readInputs(calculation, inputs, async (input: Input, text: string) => {
     const read = await readValue(input, text, hintsFor(turn, []));
     if ('problem' in read) return read;
+    if ('value' in read) noteDay(turn, read.day);
     // Nothing is guessed in a structured call; only a count or a share needs no unit.
     const hasUnits = input.kind === 'quantity' && quantityTable[input.quantity].si !== '1';
     return 'doubt' in read || (read.guessed && hasUnits) ? 'ask' : read.value;
@@ -121,6 +125,7 @@ async function suggestionsFor(
     const tanks = await parts.store.tanks(speaker.id);
     return tanks.sort((a, b) => Number(b.current) - Number(a.current)).map(({ name }) => name);
   }
+  if (suggest === 'zone') return zonesToOffer();
   if (suggest === 'step') return buildSteps.map(({ name }) => name);
   if (suggest === 'field') return [...profileFields.values()].map(({ input: field }) => field.name);
   return suggest === 'topic' ? parts.commands.map(({ name }) => name) : [];

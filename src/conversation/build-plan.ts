@@ -1,10 +1,11 @@
 import { z } from 'zod/mini';
 import { type BuildStep, buildSteps } from '../../data/build-steps.js';
 import { literal } from '../core/literal.js';
-import { dateText, shownDate } from '../core/quantity/date-text.js';
+import { shownDate } from '../core/quantity/date-text.js';
 import type { Reply } from '../core/reply.js';
 import { type Build, besides, type Dated, leadsTo, schedule, tooEarly } from '../core/schedule.js';
 import { capital } from '../render/text.js';
+import { noteZone, today } from './days.js';
 import type { Tank } from './ports.js';
 import { notice, refusal, saying } from './replies.js';
 import { type Listed, tankList } from './tank-list.js';
@@ -43,8 +44,6 @@ export interface BuildPlan {
   readonly build: Build;
 }
 
-const today = ({ clock }: Turn): string => dateText(clock.now());
-
 const ownStep = ({ step, name, days, after }: Own): BuildStep => ({
   id: step,
   name,
@@ -81,7 +80,7 @@ export async function planOf(turn: Turn): Promise<BuildPlan | undefined> {
         { ...(done && { done }), ...(from && { from }), ...(skipped && { skipped }) },
       ]),
     ),
-    today: today(turn),
+    today: await today(turn),
   };
   return { tank, entries, build };
 }
@@ -257,6 +256,7 @@ export function page(
   first?: string,
   { cautions = [], brief = first !== undefined }: { cautions?: Reply['cautions']; brief?: boolean } = {},
 ): Reply {
+  noteZone(turn);
   const all = schedule(build);
   const names = new Map(build.steps.map(({ id, short }) => [id, short]));
   const byDay = [...all].sort((a, b) => (a.start === b.start ? 0 : a.start < b.start ? -1 : 1));
@@ -294,6 +294,7 @@ export function page(
 
 /** One step: when, what it waits for and why, what may be done beside it. */
 export function stepPage(turn: Turn, plan: BuildPlan, step: BuildStep): Reply {
+  noteZone(turn);
   const { build } = plan;
   const all = schedule(build);
   const dated = all.find(({ step: { id } }) => id === step.id);

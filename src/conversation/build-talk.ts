@@ -3,7 +3,8 @@ import type { Reply } from '../core/reply.js';
 import { schedule } from '../core/schedule.js';
 import { numberAt } from '../language/number-words.js';
 import { planOf, stepNamed } from './build-plan.js';
-import { isListed, purchaseIn } from './purchases.js';
+import { dayNamed, findDay, noteDay } from './days.js';
+import { hasList, isListed, purchaseIn } from './purchases.js';
 import type { Turn } from './turn.js';
 
 const LIST = '(?:my |the |our )?(?:shopping|buying|parts|build)?[ -]?list';
@@ -58,7 +59,7 @@ export async function buildTalk(turn: Turn, text: string, original: string): Pro
 }
 
 /** The same stretch as it was written, capitals and all. */
-const asWritten = (original: string, part: string): string => {
+export const asWritten = (original: string, part: string): string => {
   const at = original.toLowerCase().indexOf(part.toLowerCase());
   return at < 0 ? part : original.slice(at, at + part.length);
 };
@@ -70,8 +71,18 @@ async function shoppingCommand(turn: Turn, text: string, original: string): Prom
   if (dropped) return `/plan drop item:${dropped}`;
   if (SHOWS_LIST.test(text)) return '/plan shopping';
   const got = text.match(BOUGHT)?.[1];
-  const item = got === undefined ? undefined : purchaseIn(got)?.item;
-  return got && item && (await isListed(turn, item)) ? `/plan bought item:${got}` : undefined;
+  return got === undefined ? undefined : boughtCommand(turn, got);
+}
+
+/** "The pump for 80 on friday": what is on the list, and the day it was bought. */
+async function boughtCommand(turn: Turn, got: string): Promise<string | undefined> {
+  if (!(await hasList(turn))) return undefined;
+  const day = await findDay(turn, got, 'last');
+  const what = day ? `${got.slice(0, day.start)}${got.slice(day.end)}`.trim() : got;
+  const item = purchaseIn(what)?.item;
+  if (!item || !(await isListed(turn, item))) return undefined;
+  noteDay(turn, day);
+  return `/plan bought item:${what}${day ? ` date:${day.date}` : ''}`;
 }
 
 async function stepsCommand(turn: Turn, text: string): Promise<string | undefined> {
@@ -79,7 +90,8 @@ async function stepsCommand(turn: Turn, text: string): Promise<string | undefine
   if (start) {
     const rest = start[1]!.replace(/^(?:\s|,|on|from|starting|beginning|with|live rock|dry rock)+/g, '').trim();
     const rock = /\b(?:live|seeded)\b/.test(text) ? 'live' : 'dry';
-    return `/plan start date:${rest === '' ? 'today' : rest} rock:${rock}`;
+    const day = rest === '' ? 'today' : ((await dayNamed(turn, start[1]!, 'next')) ?? rest);
+    return `/plan start date:${day} rock:${rock}`;
   }
   if (SHOWS_STEPS.test(text)) return '/plan steps';
   const denied = DENIES.test(text) && /^(?:i|we)\b/.test(text) && DID_OR_DO.test(text) ? text : undefined;
@@ -98,7 +110,7 @@ async function stepsCommand(turn: Turn, text: string): Promise<string | undefine
     DONE.test(text) && DID.test(text) && !DENIES.test(text) && !text.includes('?')
       ? await stepOf(turn, text)
       : undefined;
-  return done ? `/plan done step:${done} date:${dayWords(text)}` : undefined;
+  return done ? `/plan done step:${done} date:${(await dayNamed(turn, text, 'last')) ?? 'today'}` : undefined;
 }
 
 /** The command that puts a step, or the whole build, so many days later. */
@@ -115,8 +127,3 @@ async function movedBy(turn: Turn, text: string): Promise<string | undefined> {
   const dated = schedule(build).find((entry) => entry.step.id === step?.id);
   return dated && `/plan move step:${dated.step.name} date:${dateAfter(dated.start, days)}`;
 }
-
-const DAY =
-  /\b(?:today|yesterday|(?:last |on )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|\d+ days? ago|\d{4}-\d{2}-\d{2}|(?:on )?(?:the )?\d{1,2}(?:st|nd|rd|th)?(?: of)? (?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\w*|(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\w* \d{1,2})\b/;
-
-const dayWords = (text: string): string => text.match(DAY)?.[0] ?? 'today';

@@ -6,8 +6,8 @@ export interface CommandOption {
   readonly description: string;
   readonly required?: boolean;
   readonly choices?: readonly string[];
-  /** Suggestions while typing come from the member's tanks, from what a tank can keep, or from the steps of a build. */
-  readonly suggest?: 'tank' | 'field' | 'topic' | 'step';
+  /** Suggestions while typing come from the member's tanks, from what a tank can keep, the steps of a build, or the time zones. */
+  readonly suggest?: 'tank' | 'field' | 'topic' | 'step' | 'zone';
 }
 
 /** A subcommand that is no calculation; a command with one action named after itself has no subcommands. */

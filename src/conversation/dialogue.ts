@@ -15,6 +15,19 @@ const givenValue = z.union([
 ]);
 const given = z.record(z.string(), givenValue);
 
+/** What a number could be: each input, and the number as its value. */
+const options = z.array(
+  z.object({
+    id: z.string(),
+    si: z.number(),
+    unit: z.string(),
+    low: z.optional(z.number()),
+    high: z.optional(z.number()),
+  }),
+);
+const waiting = z.array(options);
+export type Waiting = z.infer<typeof waiting>;
+
 const schema = z.object({
   topic: z.optional(z.string()),
   given,
@@ -25,6 +38,12 @@ const schema = z.object({
   doubts: z.optional(
     z.array(z.object({ id: z.string(), readings: z.array(z.object({ si: z.number(), unit: z.string() })) })),
   ),
+  /** Numbers that could be either of several inputs: the member was asked what the first one is. */
+  between: z.optional(waiting),
+  /** A message that could be either of two questions: the member was asked which. */
+  choosing: z.optional(z.object({ say: z.string(), topics: z.array(z.string()) })),
+  /** Questions of the same message that wait until the one before them is answered. */
+  next: z.optional(z.array(z.string())),
   /** Said in this conversation about the tank, by profile key, whether saved or not. */
   known: given,
   answer: z.optional(z.string()),
@@ -42,6 +61,10 @@ const schema = z.object({
       ),
     }),
   ),
+  /** It was said that days are counted in UTC. */
+  utcSaid: z.optional(z.boolean()),
+  /** The name of a time zone of which several places have one: which was asked. */
+  zoneAsked: z.optional(z.string()),
   /** The units that the conversation last used. */
   units: z.optional(z.object({ system: z.enum(['metric', 'us', 'imperial']), temperature: z.enum(['degC', 'degF']) })),
 });

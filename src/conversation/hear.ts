@@ -6,14 +6,17 @@ import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
-import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, STATES } from './manner.js';
+import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells } from './manner.js';
 import { makeReply, notice } from './replies.js';
+import { questionsIn } from './several-questions.js';
 import { onIntent } from './short-requests.js';
 import { turnToNamed } from './tank-names.js';
-import { answerAsked, change, question, STRONG, settleDoubts, state } from './topics.js';
+import { answerAsked, change, question, STRONG, settleDoubts, settleRole, state } from './topics.js';
 import { hintsFor, learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood } from './unclear.js';
 import { explainMeasurements, type Heard, hearText, understand } from './understand.js';
+import { askTopic, settleTopic, twoLikely } from './which-topic.js';
+import { zoneTalk } from './zone-talk.js';
 
 /** The longest message that is read. */
 export const LONGEST_MESSAGE = 4000;
@@ -31,7 +34,7 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
   }
   const heard = hearText(say);
   const why: string[] = [];
-  const replies = await respond(turn, heard, why);
+  const replies = await respondInTurn(turn, questionsIn(heard), why);
   if (!explain) return replies;
   const read = {
     measurements: explainMeasurements(heard, turn.understood),
@@ -48,6 +51,22 @@ async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, 
   return assignment.roles.length > 0 && assignment.unused.length === 0;
 }
 
+/** Several questions are answered one after another; those behind one that asks back wait for its answer. */
+async function respondInTurn(turn: Turn, questions: readonly string[], why: string[]): Promise<Reply[]> {
+  const replies: Reply[] = [];
+  const waiting = [...questions];
+  while (waiting.length > 0) {
+    const answered = await respond(turn, hearText(waiting.shift()!), why);
+    replies.push(...answered);
+    const asksBack = answered.some(({ kind }) => kind === 'question');
+    if (asksBack && waiting.length > 0) turn.dialogue.next = [...waiting];
+    if (asksBack) break;
+    waiting.push(...(turn.dialogue.next ?? []));
+    delete turn.dialogue.next;
+  }
+  return replies;
+}
+
 async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]> {
   const first = emergency(heard.text);
   if (first) return [notice(turn.speaker, first)];
@@ -58,12 +77,25 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const settled = await settleDoubts(turn, open, heard);
     if (settled) return settled;
   }
+  if (turn.dialogue.between && open) {
+    const settled = await settleRole(turn, open, heard);
+    if (settled) return settled;
+  }
+  if (turn.dialogue.choosing) {
+    const settled = await settleTopic(turn, heard);
+    if (settled) return settled;
+  }
   const about = helpTopic(heard.text);
   if (about !== undefined) return turn.command(`/help topic:${about}`);
   const intent = intentOf(heard.text);
   if (intent) {
     why.push(`the message is a short request: ${intent}`);
     return onIntent(turn, intent);
+  }
+  const zone = await zoneTalk(turn, heard.text.trim(), heard.original.trim());
+  if (zone) {
+    why.push('it speaks of the member’s time zone');
+    return zone;
   }
   const build = await buildTalk(turn, heard.text.trim(), heard.original);
   if (build) {
@@ -98,10 +130,16 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     if (changed) return changed;
   }
   const weak = best === undefined || best.score < STRONG;
-  if ((STATES.test(heard.text) || weak) && !ASKS.test(heard.text) && heard.mentions.length > 0) {
+  if ((tells(heard.text) || (weak && !ASKS.test(heard.text))) && heard.mentions.length > 0) {
     const stated = await state(turn, heard, why, best !== undefined && best.score >= NAMED ? best : undefined);
     if (stated) return stated;
   }
+  const two = twoLikely(turn, topics);
+  if (two && !ASKS.test(heard.text)) {
+    const stated = await state(turn, heard, why);
+    if (stated) return stated;
+  }
+  if (two && best!.score >= NAMED) return [askTopic(turn, heard, two)];
   if (best && best.score >= NAMED) return question(turn, heard, best);
   if (heard.mentions.length > 0 && !ASKS.test(heard.text)) {
     const stated = await state(turn, heard, why);

@@ -6,6 +6,8 @@ import { type Heard, type Understood, understand } from './understand.js';
 /** A topic of a message, and how the message reads as its question where that was looked at. */
 export interface LikelyTopic extends TopicScore {
   readonly understood?: Understood;
+  /** What the topics were ordered by after a closer look, where several were looked at. */
+  readonly worth?: number;
 }
 
 export const understoodAs = (
@@ -43,9 +45,9 @@ export async function likeliest(turn: Turn, heard: Heard, topics: readonly Topic
       const named = assignment.roles.filter(({ near }) => near >= NEAR).length;
       const others = Math.max(0, Object.keys(given).length - assignment.roles.length);
       const fit = ALL_USED * used + NAMED_NUMBER * Math.min(MOST_NAMED, named + others);
-      return { topic: { ...topic, understood }, worth: rank(topic) + fit };
+      return { ...topic, understood, worth: rank(topic) + fit };
     }),
   );
   weighed.sort((a, b) => b.worth - a.worth);
-  return [...weighed.map(({ topic }) => topic), ...topics.filter((topic) => !close.includes(topic))];
+  return [...weighed, ...topics.filter((topic) => !close.includes(topic))];
 }

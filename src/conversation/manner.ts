@@ -30,6 +30,19 @@ export const ASKS =
 export const STATES =
   /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank)/;
 
+/** Something that is so, said of a thing: "80 lbs of rock in there, the sandbed is an inch". */
+const IS_SO =
+  /\b(?:is|are|has|have|own|holds?|weighs?|measures?|runs?|sits?|stands?|comes? on|(?:just|finally) (?:measured|tested|bought|got|set up))\b|\b(?:in there|here'?s|just so you know|fyi|btw)\b/;
+/** Of somebody's own: a list of numbers without it is a question's. */
+const OWN = /\b(?:my|mine|our|ours|i|we|ive|i've|we've|there|here'?s)\b/;
+/** It wants something worked out, without asking. */
+const WANTS =
+  /\b(?:please|pls|plz|want|need|trying|wondering|figure out|tell me|give me|help|convert|siz(?:e|ing)|check|calc(?:ulation)?|question|problem)\b|^[^.,\d]{3,40}:/;
+
+/** Whether a message only tells something. */
+export const tells = (text: string): boolean =>
+  !ASKS.test(text) && (STATES.test(text) || (OWN.test(text) && IS_SO.test(text) && !WANTS.test(text)));
+
 /** Whether a message names another topic than the open one. */
 function namesOther(topics: readonly TopicScore[], open: Calculation, least: number): boolean {
   const [best] = topics;

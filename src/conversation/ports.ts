@@ -4,6 +4,8 @@ import type { Preferences } from '../core/show-value.js';
 /** Time comes in through this; nothing below the composition root asks the machine for it. */
 export interface Clock {
   readonly now: () => Date;
+  /** The IANA name of the zone that it hangs in; members who said none count their days in it. UTC when left out. */
+  readonly zone?: string | undefined;
 }
 
 /** Who speaks, and where. `club` is absent in a direct message and in the terminal. */
@@ -72,6 +74,9 @@ export interface StoredAnswer {
 export interface Store {
   preferences(member: string): Promise<Preferences | undefined>;
   savePreferences(member: string, preferences: Preferences): Promise<void>;
+  /** The IANA name of the zone in which a member counts days; undefined while they said none. */
+  timeZone(member: string): Promise<string | undefined>;
+  saveTimeZone(member: string, zone: string): Promise<void>;
 
   tanks(member: string): Promise<Tank[]>;
   /** @returns the new tank, which becomes the current one. @throws StoreProblem `name-taken` */

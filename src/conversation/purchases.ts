@@ -124,6 +124,11 @@ export async function buy(turn: Turn, said: Said, part?: string): Promise<Reply>
   return shopping(turn, tank, `Added to ${chosen}: ${shownItem({ item, quantity, price })}.`);
 }
 
+async function listed(turn: Turn): Promise<Listed<Purchase>[]> {
+  const tank = currentTank(turn);
+  return tank ? list.read(turn, tank) : [];
+}
+
 const named = (entries: readonly Listed<Purchase>[], text: string): Listed<Purchase>[] => {
   const wanted = text
     .trim()
@@ -140,7 +145,7 @@ async function entryNamed(
   text: string,
 ): Promise<{ tank: Tank; entry: Listed<Purchase> } | { problem: Reply }> {
   const tank = currentTank(turn);
-  const entries = tank ? await list.read(turn, tank) : [];
+  const entries = await listed(turn);
   const found = named(entries, text);
   if (tank && found.length === 1) return { tank, entry: found[0]! };
   const unbought = found.filter(({ value }) => value.bought === undefined);
@@ -183,11 +188,12 @@ export async function drop(turn: Turn, text: string): Promise<Reply> {
   return shopping(turn, found.tank, `Taken off the list: ${found.entry.value.item}.`);
 }
 
+/** Whether anything is on the current tank's list. */
+export const hasList = async (turn: Turn): Promise<boolean> => (await listed(turn)).length > 0;
+
 /** Whether an item of that name is on the current tank's list. */
-export async function isListed(turn: Turn, text: string): Promise<boolean> {
-  const tank = currentTank(turn);
-  return tank !== undefined && named(await list.read(turn, tank), text).length > 0;
-}
+export const isListed = async (turn: Turn, text: string): Promise<boolean> =>
+  named(await listed(turn), text).length > 0;
 
 const cost = ({ quantity, price = 0 }: Purchase): number => quantity * price;
 const total = (values: readonly Purchase[]): number => values.reduce((sum, value) => sum + cost(value), 0);

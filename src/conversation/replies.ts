@@ -30,5 +30,14 @@ export const notice = (speaker: Speaker, headline: string, parts: Parts = {}): R
 export const refusal = (speaker: Speaker, headline: string, parts: Parts = {}): Reply =>
   makeReply(speaker, 'refusal', headline, { private: true, ...parts });
 
+/** The replies, the first of which says something more. */
+export function withNotes(replies: readonly Reply[], notes: ReadonlySet<string>): Reply[] {
+  const [first, ...rest] = replies;
+  if (!first || notes.size === 0) return [...replies];
+  const cautions = [...first.cautions, ...[...notes].map((text) => ({ level: 'note' as const, text }))];
+  const noted = { ...first, cautions };
+  return [{ ...noted, text: replyText(noted) }, ...rest];
+}
+
 /** A button that says something for the member. */
 export const saying = (label: string, say: string): Action => ({ verb: 'say', label, say });

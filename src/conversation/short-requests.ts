@@ -27,6 +27,9 @@ export async function onIntent(turn: Turn, intent: Intent): Promise<Reply[]> {
     case 'never-mind':
       delete dialogue.asked;
       delete dialogue.doubts;
+      delete dialogue.between;
+      delete dialogue.choosing;
+      delete dialogue.next;
       return [notice(speaker, 'Fine, I leave it. What you told me so far is kept.')];
     case 'forget':
       return [await takeBack(turn)];

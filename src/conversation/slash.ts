@@ -6,6 +6,7 @@ import type { Reply } from '../core/reply.js';
 import { readingChoices, readValue, shortened } from '../language/read-value.js';
 import { calculationNamed } from './catalogue.js';
 import { type Command, type CommandAction, isSingle } from './command.js';
+import { noteDay } from './days.js';
 import { namedFor } from './named-for.js';
 import { makeReply } from './replies.js';
 import { hintsFor, learnUnits, preferencesFor, type Turn } from './turn.js';
@@ -99,6 +100,7 @@ async function runCalculation(turn: Turn, calculation: Calculation, text: string
   const free = hearText(stray);
   await learnUnits(turn, free.said);
   const said = await understand(free, calculation.inputs, hintsFor(turn, free.said));
+  noteDay(turn, said.day);
   if (stray !== '' && !saysAnything(said)) {
     const [first] = Object.keys(calculation.inputs);
     return [
@@ -129,8 +131,10 @@ async function readOptions(
     const input = calculation.inputs[id] as Input;
     const read = await readValue(input, text, hintsFor(turn, said));
     const named = 'value' in read ? undefined : namedFor(calculation, id, text);
-    if ('value' in read) given[id] = read.value;
-    else if (named) Object.assign(given, named);
+    if ('value' in read) {
+      given[id] = read.value;
+      noteDay(turn, read.day);
+    } else if (named) Object.assign(given, named);
     else if ('doubt' in read) {
       turn.dialogue.topic = calculation.id;
       turn.dialogue.given = given;

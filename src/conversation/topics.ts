@@ -9,16 +9,17 @@ import { countsThings } from '../language/candidates.js';
 import { givenFrom, readingChoices, readValue } from '../language/read-value.js';
 import { hasOwnCue, type TopicScore } from '../language/topic.js';
 import { unitsNamed } from '../language/unit-words.js';
-import { asEarlier } from './dialogue.js';
+import { noteDay } from './days.js';
+import { asEarlier, type Waiting } from './dialogue.js';
 import { type LikelyTopic, understoodAs } from './likeliest.js';
-import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, STATES } from './manner.js';
+import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, tells } from './manner.js';
 import { namedFor } from './named-for.js';
 import { recalled } from './press.js';
 import { makeReply } from './replies.js';
 import { keep } from './statement.js';
 import { tankNamed } from './tank-names.js';
 import { currentTank, hintsFor, preferencesFor, type Turn } from './turn.js';
-import { askWhich, askWhichOne, misfit, whichIsMeant } from './unclear.js';
+import { askRole, askWhich, askWhichOne, misfit, optionNamed, whichIsMeant } from './unclear.js';
 import { type Heard, saysAnything, type Understood, understand } from './understand.js';
 import { work } from './work.js';
 
@@ -35,6 +36,7 @@ const over = ({ dialogue }: Turn, fresh: Given): Given => ({ ...asEarlier(dialog
 /** Keeps how the message was read, and what it said beside the point: a room's temperature in a question about drains. */
 function remember(turn: Turn, understood: Understood): Understood {
   turn.understood = understood;
+  noteDay(turn, understood.day);
   const beside = understood.assignment.beside.map(({ id, reading }) => [id, givenFrom(reading)] as const);
   turn.dialogue.known = { ...turn.dialogue.known, ...asEarlier(Object.fromEntries(beside)) };
   return understood;
@@ -82,13 +84,19 @@ export async function answerAsked(
   return undefined;
 }
 
+/** What a change could mean is decided by the values it could change. */
+const uncontested = (understood: Understood): Understood => ({
+  ...understood,
+  assignment: { ...understood.assignment, contests: [] },
+});
+
 /** The open question with what the message changes. @returns undefined when it changes nothing */
 export async function change(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
   const mended = CORRECTS.test(heard.text) ? turn.dialogue.lastAsked : undefined;
   const understood = remember(turn, await understand(heard, open.inputs, hintsFor(turn, heard.said), mended));
   const preferences = preferencesFor(turn, heard.said);
   if (!saysAnything(understood)) return CORRECTS.test(heard.text) ? state(turn, heard, []) : undefined;
-  const unclear = askWhich(turn, open, over(turn, understood.given), understood);
+  const unclear = askWhich(turn, open, over(turn, understood.given), uncontested(understood));
   if (unclear) return [unclear];
   const meant = mended === undefined ? whichIsMeant(open, turn.dialogue.given, understood) : { moved: {} };
   if ('between' in meant) return [askWhichOne(turn, open, heard, meant)];
@@ -146,7 +154,7 @@ export async function state(
     const fewerLeft = asQuestion.assignment.unused.length < understood.assignment.unused.length;
     // Numbers decide: some common word always chooses something of all that a tank can keep.
     const more = asQuestion.assignment.roles.length - understood.assignment.roles.length;
-    const moreUsed = STATES.test(heard.text) && !saysStrongly(topic) ? more > 0 : more >= 0;
+    const moreUsed = tells(heard.text) && !saysStrongly(topic) ? more > 0 : more >= 0;
     if (fewerLeft || moreUsed) return undefined;
   }
   why.push('it tells something about the tank');
@@ -266,6 +274,33 @@ export async function question(turn: Turn, heard: Heard, topic: LikelyTopic): Pr
   if (unclear) return [unclear];
   delete turn.dialogue.stated;
   return [await work(turn, calculation, given, preferences)];
+}
+
+/** Another number instead of an answer: the one asked about is what it most likely was, and the new one is what it was not. */
+function assumeFirst({ dialogue }: Turn, [first, second]: Waiting[number]): void {
+  if (!first || !second) return;
+  const { id, ...value } = first;
+  dialogue.given = { ...dialogue.given, [id]: { ...value, from: 'earlier' } };
+  dialogue.asked = second.id;
+}
+
+/** "The room": which input the number is that was asked about. @returns undefined when the message says something else */
+export async function settleRole(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
+  const [options = [], ...others] = turn.dialogue.between!;
+  delete turn.dialogue.between;
+  const meant = optionNamed(open, options, heard);
+  if (!meant && heard.mentions.length > 0) assumeFirst(turn, options);
+  if (!meant) return undefined;
+  const waiting = others.map((each) => each.filter(({ id }) => id !== meant.id));
+  const sole = waiting.filter(({ length }) => length === 1).flat();
+  const settled = [meant, ...sole].map(({ id, ...value }) => [id, { ...value, from: 'message' as const }]);
+  const given = over(turn, Object.fromEntries(settled));
+  const still = waiting.filter(({ length }) => length > 1);
+  return [
+    still.length > 0
+      ? askRole(turn, open, given, still)
+      : await work(turn, open, given, preferencesFor(turn, heard.said)),
+  ];
 }
 
 /** "cm", or the number again with its unit. */

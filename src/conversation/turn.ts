@@ -28,6 +28,10 @@ export interface Turn extends Parts {
   tanks: readonly Tank[];
   /** The member's own units, stored or settled; undefined while nobody knows. */
   readonly preferred: Preferences | undefined;
+  /** Where the member's days begin and end, by its IANA name; undefined while nobody knows. */
+  zone: string | undefined;
+  /** What the replies say beside what was asked: how a day was read. */
+  readonly notes: Set<string>;
   /** How the message was read, for the explanation. */
   understood?: Understood;
   /** The member's data were deleted in this turn: nothing is written after it. */
@@ -47,10 +51,11 @@ export interface Entrances {
 const placeOf = ({ club, channel }: Speaker): string => `${club ?? 'direct'}/${channel ?? ''}`;
 
 export async function startTurn(parts: Parts, speaker: Speaker, clock: Clock, entrances: Entrances): Promise<Turn> {
-  const [state, tanks, preferred] = await Promise.all([
+  const [state, tanks, preferred, zone] = await Promise.all([
     parts.store.dialogue(speaker.id, placeOf(speaker)),
     parts.store.tanks(speaker.id),
     parts.store.preferences(speaker.id),
+    parts.store.timeZone(speaker.id),
   ]);
   const turn: Turn = {
     ...parts,
@@ -58,6 +63,8 @@ export async function startTurn(parts: Parts, speaker: Speaker, clock: Clock, en
     clock,
     tanks,
     preferred,
+    zone: zone ?? clock.zone,
+    notes: new Set(),
     dialogue: dialogueFrom(state),
     command: (text) => entrances.command(turn, text),
     hear: (text, explain) => entrances.hear(turn, text, explain),
@@ -82,7 +89,11 @@ export const hintsFor = (turn: Turn, said: readonly UnitRow[]): Hints => ({
   settled: unitsSoFar(turn) !== undefined,
   said,
   now: turn.clock.now(),
+  zone: zoneOf(turn),
 });
+
+/** The zone in which days are counted. */
+export const zoneOf = ({ zone }: Turn): string => zone ?? 'UTC';
 
 /** Notes the units of a message: for this conversation, and as the member's own while they have none. */
 export async function learnUnits(turn: Turn, said: readonly UnitRow[]): Promise<void> {

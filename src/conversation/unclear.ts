@@ -3,27 +3,35 @@ import type { Calculation, Input, QuantityInput } from '../core/calculation.js';
 import type { Given } from '../core/outcome.js';
 import { clockText } from '../core/quantity/clock-text.js';
 import { withArticle } from '../core/quantity/number.js';
+import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import { NEAR } from '../language/candidates.js';
+import { wordsOf } from '../language/cues.js';
 import type { Mention } from '../language/measurements.js';
 import { readingChoices } from '../language/read-value.js';
+import type { Reading } from '../language/readings.js';
 import type { TopicScore } from '../language/topic.js';
+import { placeNamed } from '../language/which-one.js';
 import { calculationList } from './catalogue.js';
-import { asEarlier } from './dialogue.js';
+import { asEarlier, type Waiting } from './dialogue.js';
 import { makeReply, notice, saying } from './replies.js';
-import type { Turn } from './turn.js';
+import { preferencesFor, type Turn } from './turn.js';
 import type { Heard, Understood } from './understand.js';
+import { takenFor } from './work.js';
 
 /** Two readings that both fit are asked about: of a number, or of clock words. @returns undefined when nothing is unclear */
 export function askWhich(
   turn: Turn,
   calculation: Calculation,
   given: Given,
-  { doubts, windows }: Understood,
+  { doubts, windows, assignment: { contests } }: Understood,
 ): Reply | undefined {
   const { dialogue } = turn;
   const [first] = doubts;
-  if (!first && windows.length === 0) return undefined;
+  if (!first && windows.length === 0) {
+    const waiting = contests.map(({ options }) => options.map(({ id, reading }) => waitingFor(id, reading)));
+    return waiting.length === 0 ? undefined : askRole(turn, calculation, given, waiting);
+  }
   dialogue.topic = calculation.id;
   dialogue.given = asEarlier(given);
   if (!first) {
@@ -31,6 +39,7 @@ export function askWhich(
     const choices = windows.map(({ on, off }) => `${clockText(on)} to ${clockText(off)}`).join(' or ');
     return makeReply(turn.speaker, 'question', `Which hours do you mean: ${choices}?`, {
       calculation: calculation.id,
+      inputs: takenFor(turn, calculation, given, preferencesFor(turn, [])),
       asks: ['light_window'],
     });
   }
@@ -44,8 +53,57 @@ export function askWhich(
       : `is the ${calculation.inputs[first.id]!.name}`;
   return makeReply(turn.speaker, 'question', `In which unit ${what}: ${readingChoices(first.readings)}?`, {
     calculation: calculation.id,
+    inputs: takenFor(turn, calculation, given, preferencesFor(turn, [])),
     asks: doubts.map(({ id }) => id),
   });
+}
+
+const waitingFor = (id: string, { si, unit, low, high }: Reading): Waiting[number][number] => ({
+  id,
+  si,
+  unit: unit.id,
+  ...(low === undefined || high === undefined ? {} : { low, high }),
+});
+
+const MOST_CHOICES = 4;
+
+/** "What is 62 °F: the start temperature or the room temperature?" The numbers that wait are kept with what each could be. */
+export function askRole(turn: Turn, calculation: Calculation, given: Given, waiting: Waiting): Reply {
+  const { dialogue } = turn;
+  const open = waiting.flatMap((options) => options.map(({ id }) => id));
+  dialogue.topic = calculation.id;
+  const sure = Object.fromEntries(Object.entries(given).filter(([id]) => !open.includes(id)));
+  dialogue.given = asEarlier(sure);
+  dialogue.between = [...waiting];
+  const [options] = waiting;
+  const choices = options!.slice(0, MOST_CHOICES).map(({ id }) => `the ${calculation.inputs[id]!.name}`);
+  const { si, unit } = options![0]!;
+  return makeReply(
+    turn.speaker,
+    'question',
+    `What is ${readingChoices([{ si, unit: unitNamed(unit) }])}: ${choices.slice(0, -1).join(', ')} or ${choices.at(-1)}?`,
+    {
+      calculation: calculation.id,
+      inputs: takenFor(turn, calculation, sure, preferencesFor(turn, [])),
+      asks: options!.map(({ id }) => id),
+    },
+  );
+}
+
+/** Which of the inputs a short answer names. */
+export function optionNamed(
+  { inputs }: Calculation,
+  options: Waiting[number],
+  heard: Heard,
+): Waiting[number][number] | undefined {
+  const place = placeNamed(
+    options.map(({ id }) => [
+      ...(inputs[id]!.words ?? []),
+      ...wordsOf(inputs[id]!.name.toLowerCase()).list.map(({ text }) => text),
+    ]),
+    heard,
+  );
+  return place === undefined ? undefined : options[place];
 }
 
 /** Of two numbers the nearer is meant only when it is this much nearer than the other. */

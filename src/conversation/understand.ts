@@ -10,6 +10,8 @@ import { NEAR } from '../language/candidates.js';
 import { choicesIn, lookupsIn, outside, type TextRole } from '../language/choices.js';
 import { clockRoles } from '../language/clock-roles.js';
 import { isLittle, type Words, wordsOf } from '../language/cues.js';
+import type { DateFound } from '../language/dates.js';
+import { withStartAndEnd } from '../language/from-to.js';
 import { type Mention, measurementsIn } from '../language/measurements.js';
 import { type NormalText, normalText, originalSpan } from '../language/normal-text.js';
 import { givenFrom } from '../language/read-value.js';
@@ -48,6 +50,8 @@ export interface Understood {
   readonly windows: readonly ClockWindow[];
   /** Values whose unit was guessed, to be said in the reply. */
   readonly guessed: readonly string[];
+  /** The day that was named, where one is wanted. */
+  readonly day?: DateFound;
   /** Values whose unit has two meanings, of which the question's was taken: 100 g as gallons, 1.025 as a specific gravity. */
   readonly twoMeanings: readonly { readonly id: string; readonly said: string }[];
 }
@@ -61,19 +65,21 @@ export async function understand(
   strict = false,
 ): Promise<Understood> {
   const lookups = lookupsIn(inputs, heard.text, heard.words);
-  const clocks = clockRoles(inputs, heard.text, heard.words);
+  const clocks = clockRoles(inputs, heard.text, heard.words, strict);
   // "14 cents per kWh": the cents are part of the price.
   const choices = choicesIn(inputs, heard.words).filter(
     ({ start, end }) =>
       !heard.mentions.some((mention) => mention.units.length > 0 && mention.start < start && mention.end >= end),
   );
-  const dates = await datesIn(inputs, heard.text, hints.now);
+  const day = await dayIn(inputs, heard.text, hints);
+  const dates = day ? [{ id: day.id, text: day.date, start: day.start, end: day.end }] : [];
   const chosen = choices.some(({ id }) => id === asked);
   const free = outside(heard.mentions, [...lookups, ...clocks.roles, ...dates]).filter(
     // "Corrected to 25" answers with a choice; its 25 is no reading.
-    ({ units }) => !chosen || units.length > 0,
+    (mention) =>
+      (!chosen || mention.units.length > 0) && !choices.some((choice) => isPartOf(mention, choice, heard.text)),
   );
-  const assignment = assignRoles(inputs, free, heard.words, heard.text, hints, {
+  const assignment = assignRoles(inputs, withStartAndEnd(free, inputs, heard.text), heard.words, heard.text, hints, {
     asked,
     strict,
     decoys: strict ? {} : decoysFor(inputs),
@@ -98,8 +104,21 @@ export async function understand(
     ...assignment.why,
     ...texts.map(({ id, text }) => `“${text}” is taken as the ${inputs[id]!.name}: it names one`),
   ];
-  return { given, doubts: assignment.doubts, windows, assignment, why, guessed, twoMeanings };
+  return {
+    given,
+    doubts: assignment.doubts,
+    windows,
+    assignment,
+    why,
+    guessed,
+    twoMeanings,
+    ...(day ? { day } : {}),
+  };
 }
+
+/** The 25 of "compensated to 25 °C" belongs to the option that is said with it. */
+const isPartOf = ({ start, end }: Mention, choice: TextRole, text: string): boolean =>
+  start < choice.end && end > choice.start && /\d/.test(text.slice(choice.start, choice.end));
 
 /** Inputs whose value a looked-up thing brings with it. */
 function filledBy(lookups: readonly TextRole[], inputs: Readonly<Record<string, Input>>): ReadonlySet<string> {
@@ -131,12 +150,17 @@ function decoysFor(inputs: Readonly<Record<string, Input>>): Readonly<Record<str
 const isAmbiguous = ({ units }: Mention): boolean =>
   ['mass', 'volume'].every((quantity) => units.some(({ quantities }) => quantities.includes(quantity as never)));
 
-async function datesIn(inputs: Readonly<Record<string, Input>>, text: string, now: Date): Promise<TextRole[]> {
+/** The day for the input that wants one. */
+async function dayIn(
+  inputs: Readonly<Record<string, Input>>,
+  text: string,
+  hints: Hints,
+): Promise<(DateFound & { readonly id: string }) | undefined> {
   const id = Object.keys(inputs).find((name) => inputs[name]!.kind === 'date');
-  if (id === undefined) return [];
+  if (id === undefined) return undefined;
   const { findDate } = await import('../language/dates.js');
-  const found = findDate(text, now);
-  return found ? [{ id, text: found.date, start: found.start, end: found.end }] : [];
+  const found = findDate(text, hints);
+  return found && { id, ...found };
 }
 
 /** The measurements of a message as the reply explains them. */

@@ -1,7 +1,8 @@
 import { answerIn, inputIn, questionFor } from '../core/answer.js';
 import type { Calculation } from '../core/calculation.js';
-import type { Given, Outcome } from '../core/outcome.js';
+import type { Given, Outcome, UsedInput } from '../core/outcome.js';
 import type { Action, Reply } from '../core/reply.js';
+import { resolve } from '../core/resolve.js';
 import { run } from '../core/run.js';
 import type { Preferences } from '../core/show-value.js';
 import { asEarlier } from './dialogue.js';
@@ -113,9 +114,20 @@ function ask(turn: Turn, outcome: Outcome & { kind: 'question' }, preferences: P
   return makeReply(turn.speaker, 'question', questionFor(outcome.calculation, first!), {
     calculation: outcome.calculation.id,
     asks: outcome.asks,
-    inputs: outcome.inputs.filter(({ from }) => from !== 'default').map((used) => inputIn(used, preferences)),
+    inputs: takenSoFar(outcome.inputs, preferences),
   });
 }
+
+const takenSoFar = (inputs: readonly UsedInput[], preferences: Preferences): Reply['inputs'] =>
+  inputs.filter(({ from }) => from !== 'default').map((used) => inputIn(used, preferences));
+
+/** What a question about a calculation shows as taken already. */
+export const takenFor = (
+  turn: Turn,
+  calculation: Calculation,
+  given: Given,
+  preferences: Preferences,
+): Reply['inputs'] => takenSoFar(resolve(calculation, gather(turn, calculation, given)).inputs, preferences);
 
 function refuse(turn: Turn, outcome: Outcome & { kind: 'refusal' }, preferences: Preferences): Reply {
   const { calculation, refusals, inputs } = outcome;

@@ -70,6 +70,8 @@ interface InputBase {
   readonly onKeeping?: string;
   /** When it must be given. Left out: always, unless there is a default. */
   readonly needed?: Condition | false;
+  /** A setting that nobody says in passing: in free text a number or an option is its only where its own words are said. */
+  readonly byName?: true;
   /** The id under which a structured call may give it, where one id takes either of two quantities: 8 dKH or 400 mg/L. */
   readonly standsFor?: string;
 }
@@ -88,8 +90,6 @@ export interface QuantityInput extends InputBase {
   readonly units?: { readonly metric: string; readonly us: string };
   /** A likely slip for values outside the range, `[low, high, sentence]` in the range's unit. First match is said. */
   readonly slips?: readonly (readonly [low: number, high: number, sentence: string])[];
-  /** A setting that nobody says in passing: in free text a number is its only beside its own words. */
-  readonly byName?: true;
   /** The usual values, `[low, high, unit]`: decides which bare number belongs here when several inputs could take it. */
   readonly usual?: Range;
 }

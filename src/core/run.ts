@@ -42,6 +42,10 @@ export function run(calculation: Calculation, given: Given, { spread = true } = 
   };
 }
 
+/** The inputs that a calculation would still ask for, however the given values turn out. */
+export const stillToAsk = (calculation: Calculation, given: Given): readonly string[] =>
+  missing(calculation, resolve(calculation, given));
+
 /** What must still be asked for, in the order of the declaration. */
 function missing(calculation: Calculation, at: Resolved): string[] {
   const alternatives = new Set(calculation.oneOf.flat());

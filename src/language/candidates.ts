@@ -1,5 +1,5 @@
 import { type Input, isAlwaysNeeded, type QuantityInput } from '../core/calculation.js';
-import type { CueFound } from './cues.js';
+import { type CueFound, isLittle } from './cues.js';
 import type { CuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
 import { type Hints, inBand, narrowness, type Reading, readingsOf } from './readings.js';
@@ -120,8 +120,14 @@ export function mismatchOf(
   cues: CuePlaces,
   text: string,
   hints: Hints,
+  strict: boolean,
 ): { id: string; mention: Mention }[] {
   if (mention.units.length === 0 || mention.group) return [];
+  // What a question cannot do without is not said of something else: the salinity in "that water is 38 ppt, in g/l at 24 °C".
+  const wanted = Object.values(inputs).some(
+    (input) => isQuantity(input) && isAlwaysNeeded(input) && readingsOf(input, mention, hints).length > 0,
+  );
+  if (wanted && !strict) return [];
   const saidOf = Object.keys(inputs).filter((id) =>
     cues.get(id)!.some((cue) => cue.end <= mention.start && SAYS_OF.test(text.slice(cue.end, mention.start))),
   );
@@ -137,7 +143,7 @@ export function mismatchOf(
 }
 
 /** "90x50x45 cm, 10 mm": millimetres of that size behind a tank's are its panes. */
-const isPane = ({ profile }: Input, { units, value }: Mention): boolean =>
+export const isPane = ({ profile }: Input, { units, value }: Mention): boolean =>
   profile === 'display.glass_thickness' && units.some(({ id }) => id === 'mm') && value >= 4 && value <= 25;
 
 /** In a statement a number must be near the name of what it is; only how much a tank holds and how thick its glass is go without saying. */
@@ -184,26 +190,64 @@ function twinOf(id: string, inputs: Readonly<Record<string, Input>>): string | u
   return twins.find((name) => name in inputs);
 }
 
-/** From 1, beside a cue word, down to 0, out of reach. Another clause, or another number of the kind in between, weakens it. */
+/** How sure the words around a number make it that it is said of what they name, 0 to 1: each word adds to the others. */
 function closeness(mention: Mention, cues: readonly CueFound[], text: string, mentions: readonly Mention[]): number {
-  let best = 0;
+  const distinct = new Map<string, number>();
   for (const cue of cues) {
-    // "1.5 inch down": the cue begins in the unit and goes on behind it.
-    if (cue.start > mention.start && cue.start < mention.end && cue.end > mention.end) best = Math.max(best, 1);
-    const before = cue.end <= mention.start;
-    const [from, to] = before ? [cue.end, mention.start] : [mention.end, cue.start];
-    if (from > to) continue;
-    const gap = to - from;
-    if (gap > REACH) continue;
-    const clauses = text.slice(from, to).match(CLAUSE)?.length ?? 0;
-    const between = mentions.filter((other) => other !== mention && other.start >= from && other.end <= to);
-    const alike = between.filter((other) => sameKind(other, mention)).length;
-    const weakened = 0.3 ** clauses * 0.3 ** alike * 0.75 ** (between.length - alike);
-    const claimed = before ? 1 : claimedByNext(text.slice(cue.end, cue.end + 24), gap);
-    best = Math.max(best, (1 - gap / REACH) * weakened * claimed * (before ? 1 : 0.97));
+    const word = text.slice(cue.start, cue.end);
+    distinct.set(word, Math.max(distinct.get(word) ?? 0, closenessTo(mention, cue, text, mentions)));
   }
-  return best;
+  let doubt = 1;
+  for (const [word, near] of distinct) doubt *= 1 - near * (saysLittle(word) ? HARDLY_SURE : SURE);
+  return 1 - doubt;
 }
+
+/** How sure a word beside a number makes it that the number is said of it: "nitrite", against "now" or "to". */
+const SURE = 0.95;
+const HARDLY_SURE = 0.6;
+/** Verbs and particles that many things are said with. */
+const COMMON = new Set([
+  'holds',
+  'hold',
+  'weighs',
+  'weigh',
+  'gets',
+  'goes',
+  'runs',
+  'makes',
+  'takes',
+  'all',
+  'both',
+  'about',
+  'then',
+]);
+const saysLittle = (phrase: string): boolean => phrase.split(' ').every((word) => isLittle(word) || COMMON.has(word));
+
+/** From 1, beside a cue word, down to 0, out of reach. Another clause, or another number of the kind in between, weakens it. */
+function closenessTo(mention: Mention, cue: CueFound, text: string, mentions: readonly Mention[]): number {
+  // "1.5 inch down": the cue begins in the unit and goes on behind it.
+  if (cue.start > mention.start && cue.start < mention.end && cue.end > mention.end) return 1;
+  const before = cue.end <= mention.start;
+  const [from, to] = before ? [cue.end, mention.start] : [mention.end, cue.start];
+  const gap = to - from;
+  if (gap < 0 || gap > REACH) return 0;
+  const clauses = text.slice(from, to).match(CLAUSE)?.length ?? 0;
+  const between = mentions.filter((other) => other !== mention && other.start >= from && other.end <= to);
+  const alike = between.filter((other) => sameKind(other, mention)).length;
+  const weakened = 0.3 ** clauses * 0.3 ** alike * 0.75 ** (between.length - alike);
+  const claimed = before
+    ? claimedByLast(text.slice(cue.start, cue.end), text.slice(Math.max(0, cue.start - 24), cue.start))
+    : claimedByNext(text.slice(cue.end, cue.end + 24), gap);
+  return (1 - gap / REACH) * weakened * claimed * (before ? 1 : 0.97);
+}
+
+/** Words that English puts behind their number: "5 ft long 2 ft wide". */
+const SAID_BEHIND = /^(?:long|wide|high|tall|deep|thick|across)$/;
+const NUMBER_JUST_BEFORE = /\d ?(?:"|'|[a-zµ]{1,12}\.?)? ?$/;
+
+/** How much of a cue before a number is left to it where the cue stands behind a number of its own. */
+const claimedByLast = (cue: string, before: string): number =>
+  SAID_BEHIND.test(cue) && NUMBER_JUST_BEFORE.test(before) ? 0.4 : 1;
 
 /** A word that its own number follows: "78 degrees house is 60". */
 const OWN_NUMBER = /^\s*(?:is|at|=|:|gets|around|about|only)?\s*(?:down to |up to )?\d/;

@@ -1,5 +1,5 @@
 import type { ChoiceInput, Input, LookupInput } from '../core/calculation.js';
-import { type CueFound, findPhrase, type Words } from './cues.js';
+import { type CueFound, findPhrase, holdsPhrase, type Words } from './cues.js';
 import type { Mention } from './measurements.js';
 
 /** A choice or a looked-up thing that was found in a text. */
@@ -13,7 +13,8 @@ export interface TextRole {
 /** Options named in a text, the longest wording of each choice. */
 export function choicesIn(inputs: Readonly<Record<string, Input>>, words: Words): TextRole[] {
   return Object.entries(inputs).flatMap(([id, input]) => {
-    if (input.kind !== 'choice') return [];
+    if (input.kind !== 'choice' || (input.byName && !(input.words ?? []).some((word) => holdsPhrase(words, word))))
+      return [];
     const found = optionIn(input, words);
     return found ? [{ id, ...found }] : [];
   });

@@ -3,12 +3,12 @@ import { type ClockWindow, lightWindow } from '../core/models/clock-window.js';
 import type { Given } from '../core/outcome.js';
 import { clockText, readClock } from '../core/quantity/clock-text.js';
 import type { TextRole } from './choices.js';
-import { holdsPhrase, type Words } from './cues.js';
+import { holdsPhrase, isLittle, type Words } from './cues.js';
 
 const TIME =
   '(?:(?<![\\d.])(?:\\d{1,2}[:h]\\d{2}(?!\\d)\\s*(?:[ap]\\.?m?\\.?(?![a-z]))?|\\d{1,2}(?:\\.\\d{2})?\\s*(?:[ap]\\.?m\\.?|[ap])(?![a-z])|noon|midday|midnight))';
 const WINDOW = new RegExp(
-  `(?:from\\s+|between\\s+)?(${TIME}|\\d{1,2})\\s*(?:-|to|until|till|and)\\s*(${TIME}|\\d{1,2})(?![\\d.:"'%]|\\s*(?:cm|mm|in|ft|l|g|w|h|k|hours?|%|mol|gal|par|ppfd|weeks?|days?|lb|kg|m)(?![a-z]))`,
+  `(?:from\\s+|between\\s+)?(${TIME}|\\d{1,2})\\s*(?:-|to|until|till|and|,?\\s*(?:and\\s+)?off(?: at)?)\\s*(${TIME}|\\d{1,2})(?![\\d.:"'%]|\\s*(?:cm|mm|in|ft|l|g|w|h|k|hours?|%|mol|gal|par|ppfd|weeks?|days?|lb|kg|m)(?![a-z]))`,
 );
 const SINGLE = new RegExp(`(?:at|from|on at|starting(?: at)?|start(?:s)?(?: at)?|on)\\s+(${TIME})|(${TIME})`);
 
@@ -21,9 +21,20 @@ export interface ClockReading {
 
 const NOTHING: ClockReading = { roles: [], given: {} };
 
-/** Clock times of a message for inputs that are times of day. A window, "10 to 8", fills a start and its hours, or a start and an end. */
-export function clockRoles(inputs: Readonly<Record<string, Input>>, text: string, words: Words): ClockReading {
-  const clockIds = Object.keys(inputs).filter((id) => inputs[id]!.kind === 'clock');
+/** Of all that a tank keeps a time of day is only the one whose words are said: "up since 4 am" switches no light on. */
+const isNamed = (input: Input, words: Words): boolean =>
+  (input.words ?? []).some((word) => !isLittle(word) && holdsPhrase(words, word));
+
+/** Clock times of a message for inputs that are times of day. A window, "10 to 8", fills a start and its hours, or a start and an end. @param strict only where the input's own words are said */
+export function clockRoles(
+  inputs: Readonly<Record<string, Input>>,
+  text: string,
+  words: Words,
+  strict = false,
+): ClockReading {
+  const clockIds = Object.entries(inputs)
+    .filter(([, input]) => input.kind === 'clock' && (!strict || isNamed(input, words)))
+    .map(([id]) => id);
   if (clockIds.length === 0) return NOTHING;
   const window = windowIn(text);
   const read = window && lightWindow(window[1]!, window[2]!);
@@ -56,7 +67,7 @@ function windowRoles(
 ): ClockReading {
   const off = clockText(end);
   const pair = clockIds.filter((id) => /_(?:from|to)$/.test(id));
-  const viewing = ['view', 'see', 'watch', 'viewing'].some((word) => holdsPhrase(words, word));
+  const viewing = ['view', 'see', 'watch', 'viewing', 'home', 'look at'].some((word) => holdsPhrase(words, word));
   if (viewing && pair.length === 2) {
     return {
       roles: [

@@ -6,13 +6,14 @@ import { forReading, withArticle, withFigures } from '../core/quantity/number.js
 import { fromSI } from '../core/quantity/units.js';
 import { optionMeant } from './choices.js';
 import { wordsOf } from './cues.js';
+import type { DateFound } from './dates.js';
 import { type Mention, measurementsIn } from './measurements.js';
 import { normalText } from './normal-text.js';
 import { type Hints, type Reading, readingsOf } from './readings.js';
 
 /** A text read as the value of one input. */
 export type ReadValue =
-  | { readonly value: GivenValue; readonly guessed: boolean }
+  | { readonly value: GivenValue; readonly guessed: boolean; readonly day?: DateFound }
   | { readonly doubt: readonly Reading[]; readonly mention: Mention }
   | { readonly problem: string };
 
@@ -59,10 +60,10 @@ export async function readValue(input: Input, text: string, hints: Hints): Promi
   }
   if (input.kind === 'date') {
     const { findDate } = await import('./dates.js');
-    const read = findDate(text, hints.now)?.date;
-    return read === undefined
-      ? { problem: `“${shortened(text)}” is no date I can read: 21 June or 2027-06-21 would be right.` }
-      : { value: { text: read, from: 'message' }, guessed: false };
+    const day = findDate(normal.text, hints);
+    return day
+      ? { value: { text: day.date, from: 'message' }, guessed: false, day }
+      : { problem: `“${shortened(text)}” is no date I can read: 21 June or 2027-06-21 would be right.` };
   }
   const found = input.read(normal.text, {});
   return typeof found === 'string'
@@ -75,5 +76,5 @@ export const shortened = (text: string): string =>
   text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
 
 /** "60 in, or 60 cm?" */
-export const readingChoices = (readings: readonly Reading[]): string =>
+export const readingChoices = (readings: readonly Pick<Reading, 'si' | 'unit'>[]): string =>
   readings.map(({ si, unit }) => `${forReading(withFigures(fromSI(si, unit), 6))} ${unit.shown}`).join(' or ');

@@ -25,6 +25,8 @@ export interface Hints {
   /** Units said elsewhere in the same message. */
   readonly said: readonly UnitRow[];
   readonly now: Date;
+  /** The member's time zone, by its IANA name. */
+  readonly zone: string;
 }
 
 /** Whether a value lies in a band, both ends allowed. */

@@ -1,7 +1,16 @@
 import { type Input, isAlwaysNeeded, type QuantityInput } from '../core/calculation.js';
 import type { UnitRow } from '../core/quantity/units.js';
 import { bestMatch } from './best-match.js';
-import { type Candidate, candidatesFor, DECOY_NEAR, isLabel, leastNear, mismatchOf, NEAR } from './candidates.js';
+import {
+  type Candidate,
+  candidatesFor,
+  DECOY_NEAR,
+  isLabel,
+  isPane,
+  leastNear,
+  mismatchOf,
+  NEAR,
+} from './candidates.js';
 import type { Words } from './cues.js';
 import { cuePlaces } from './input-cues.js';
 import type { Mention } from './measurements.js';
@@ -17,6 +26,12 @@ export interface Role {
   readonly near: number;
 }
 
+/** A mention that nothing beside it names, and the inputs that it could be as well as one another. */
+export interface Contest {
+  readonly mention: Mention;
+  readonly options: readonly { readonly id: string; readonly reading: Reading }[];
+}
+
 /** A mention that two readings fit equally well. */
 export interface Doubt {
   readonly id: string;
@@ -27,6 +42,8 @@ export interface Doubt {
 export interface Assignment {
   readonly roles: readonly Role[];
   readonly doubts: readonly Doubt[];
+  /** Of the roles those that another input could have had as well: the role's own input comes first. */
+  readonly contests: readonly Contest[];
   readonly unused: readonly Mention[];
   /** Numbers said of decoys. */
   readonly beside: readonly Role[];
@@ -92,7 +109,7 @@ export function assignRoles(
     );
     return mention.units.length > 0 && alike.length <= lacking;
   };
-  const mismatches = mentions.flatMap((mention) => mismatchOf(mention, inputs, cues, text, hints));
+  const mismatches = mentions.flatMap((mention) => mismatchOf(mention, inputs, cues, text, hints, strict));
   const candidates = mentions
     .filter((mention) => !mention.group && !used.has(mention) && !mismatches.some((entry) => entry.mention === mention))
     .flatMap((mention) => {
@@ -119,7 +136,30 @@ export function assignRoles(
     settle(candidate.id, candidate.mention, candidate.readings, candidate.reason, candidate.near);
     if (candidate.mention.count !== undefined) takeCount(candidate);
   }
-  return { roles, doubts, unused: mentions.filter((mention) => !used.has(mention)), mismatches, beside, others, why };
+  const contests = strict ? [] : roles.flatMap(contestOf);
+  return {
+    roles,
+    contests,
+    doubts,
+    unused: mentions.filter((mention) => !used.has(mention)),
+    mismatches,
+    beside,
+    others,
+    why,
+  };
+
+  function contestOf({ id, mention, near, reading }: Role): Contest[] {
+    if (near >= NEAR || id === asked || mention.group || isPane(inputs[id]!, mention)) return [];
+    const all = candidates.filter((candidate) => candidate.mention === mention && candidate.id in inputs);
+    const own = all.find((candidate) => candidate.id === id)?.score;
+    if (own === undefined) return [];
+    const rivals = all
+      .filter((other) => !taken.has(other.id) && own - other.score <= CLOSE)
+      .filter((other) => other.readings[0]!.plausible || !reading.plausible)
+      .filter((other) => !isAlwaysNeeded(inputs[id]!) || isAlwaysNeeded(inputs[other.id]!))
+      .map((other) => ({ id: other.id, reading: other.readings[0]! }));
+    return rivals.length === 0 ? [] : [{ mention, options: [{ id, reading }, ...rivals] }];
+  }
 
   function settle(id: string, mention: Mention, readings: readonly Reading[], reason: string, near = 1): void {
     taken.add(id);
@@ -175,6 +215,9 @@ export function assignRoles(
     });
   }
 }
+
+/** How far behind in score another input may be that a number could have been as well. */
+const CLOSE = 0.3;
 
 /** `heaters` counts what `heater_power` measures. */
 const related = (countId: string, id: string): boolean => {

@@ -80,7 +80,17 @@ function longestAt(text: string, start: number): UnitFound | undefined {
     if (!per || units.length === 0) break;
     found = { units, end: per.end };
   }
-  return found;
+  return found && (perDayOf(text, found) ?? found);
+}
+
+const THING = '(?: of)?(?: (?!(?:and|with|in|at|from|to|for|then|is|are|was|if|every|each|per|a)\\b)[a-z]{3,}){0,3}';
+const DAILY = new RegExp(`${THING} (?:(?:a|per|each|every) day|daily)(?![a-z])`, 'y');
+
+/** "6 grams of pellets a day", "8 litres daily": what is measured stands between the unit and the day. */
+function perDayOf(text: string, { units, end }: UnitFound): UnitFound | undefined {
+  if (!at(DAILY, text, end)) return undefined;
+  const daily = units.flatMap(({ id }) => rates.get(`${id} day`) ?? []);
+  return daily.length > 0 ? { units: daily, end } : undefined;
 }
 
 /** The longest spelling that ends where a word may end. */

@@ -1,9 +1,12 @@
 import type { Store } from '../conversation/ports.js';
 import type { Preferences } from '../core/show-value.js';
-import { grouped, type Queries } from './tables.js';
+import { grouped, type Queries, type Tables } from './tables.js';
 import { storedValue } from './tanks.js';
 
-type MemberMethods = Pick<Store, 'preferences' | 'savePreferences' | 'exportMember' | 'forgetMember'>;
+type MemberMethods = Pick<
+  Store,
+  'preferences' | 'savePreferences' | 'timeZone' | 'saveTimeZone' | 'exportMember' | 'forgetMember'
+>;
 
 export function memberMethods(db: Queries): MemberMethods {
   const preferences = async (from: Queries, member: string): Promise<Preferences | undefined> => {
@@ -11,25 +14,33 @@ export function memberMethods(db: Queries): MemberMethods {
     return row?.preferences ? (JSON.parse(row.preferences) as Preferences) : undefined;
   };
 
+  const timeZone = async (from: Queries, member: string): Promise<string | undefined> => {
+    const row = await from.selectFrom('member').select('time_zone').where('id', '=', member).executeTakeFirst();
+    return row?.time_zone ?? undefined;
+  };
+
+  const save = (member: string, columns: Partial<Omit<Tables['member'], 'id'>>): Promise<void> =>
+    db.transaction().execute(async (transaction) => {
+      await transaction
+        .insertInto('member')
+        .values({ id: member, preferences: null, ...columns })
+        .onConflict((known) => known.column('id').doUpdateSet(columns))
+        .execute();
+    });
+
   return {
     preferences: (member) => preferences(db, member),
+    savePreferences: (member, chosen) => save(member, { preferences: JSON.stringify(chosen) }),
 
-    savePreferences(member, chosen) {
-      const row = { preferences: JSON.stringify(chosen) };
-      return db.transaction().execute(async (transaction) => {
-        await transaction
-          .insertInto('member')
-          .values({ id: member, ...row })
-          .onConflict((known) => known.column('id').doUpdateSet(row))
-          .execute();
-      });
-    },
+    timeZone: (member) => timeZone(db, member),
+    saveTimeZone: (member, zone) => save(member, { time_zone: zone }),
 
     exportMember(member) {
       // One transaction, so that the parts are of one moment.
       return db.transaction().execute(async (transaction) => ({
         member,
         preferences: (await preferences(transaction, member)) ?? null,
+        time_zone: (await timeZone(transaction, member)) ?? null,
         tanks: await tanksWithHistory(transaction, member),
         dialogues: await dialogues(transaction, member),
         answers: await answers(transaction, member),

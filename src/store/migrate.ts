@@ -2,12 +2,13 @@ import type { Database as Sqlite } from 'better-sqlite3';
 import type { Kysely } from 'kysely';
 import { membersTanksAnswers } from './migrations/0001-members-tanks-answers.js';
 import { tankEntries } from './migrations/0002-tank-entries.js';
+import { memberTimeZone } from './migrations/0003-time-zone.js';
 import type { Queries } from './tables.js';
 
 export type Migration = (db: Kysely<unknown>) => Promise<void>;
 
 /** In order; a released one is never edited, a change of the schema is a new one at the end. */
-export const migrations: readonly Migration[] = [membersTanksAnswers, tankEntries];
+export const migrations: readonly Migration[] = [membersTanksAnswers, tankEntries, memberTimeZone];
 
 /** Stands in the file's header ("brin" in ASCII), so that the file of another program is never taken for ours. */
 export const APPLICATION_ID = 0x6272696e;

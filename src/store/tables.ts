@@ -2,7 +2,8 @@ import type { Kysely } from 'kysely';
 
 /** Rows as they stand in the newest schema. Ids are random texts, instants ISO texts, so that other databases take them too. */
 export interface Tables {
-  member: { id: string; preferences: string | null };
+  /** `time_zone` is an IANA name. */
+  member: { id: string; preferences: string | null; time_zone: string | null };
   tank: {
     id: string;
     member_id: string;

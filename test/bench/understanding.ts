@@ -14,7 +14,7 @@ const ROUNDS = 12;
 function read(sentence: string) {
   const heard = hearText(sentence);
   const [topic] = topicsOf(heard.words, heard.mentions, calculationList);
-  const hints = { preferences: METRIC, settled: false, said: heard.said, now: NOW };
+  const hints = { preferences: METRIC, settled: false, said: heard.said, now: NOW, zone: 'UTC' };
   return understand(heard, topic?.calculation.inputs ?? profileInputs, hints);
 }
 

@@ -34,7 +34,6 @@ const cases: readonly Case[] = [
   {
     says: ['how many watts does my tank lose to the room? 48x24x24 in, water 78, room 66'],
     calculation: 'heat.loss',
-    kind: 'question',
     inputs: { length: 48 * INCH, width: 24 * INCH },
   },
   {

@@ -25,6 +25,18 @@ test('a member who only made a tank has no preferences, and making one keeps the
   expect(await ours.preferences('ada')).toEqual(US);
 });
 
+test('the time zone is the one saved last, and stands beside the preferences', async () => {
+  const ours = await store();
+  expect(await ours.timeZone('ada')).toBeUndefined();
+  await ours.saveTimeZone('ada', 'Europe/Lisbon');
+  expect(await ours.preferences('ada')).toBeUndefined();
+  await ours.savePreferences('ada', US);
+  await ours.saveTimeZone('ada', 'Pacific/Auckland');
+  expect(await ours.timeZone('ada')).toBe('Pacific/Auckland');
+  expect(await ours.preferences('ada')).toEqual(US);
+  expect(await ours.timeZone('ben')).toBeUndefined();
+});
+
 test('a dialogue has one state in each place', async () => {
   const ours = await store();
   expect(await ours.dialogue('ada', 'club/help')).toBeUndefined();
@@ -62,6 +74,7 @@ test('an export holds everything about a member and of nobody else', async () =>
   const early = await ours.createTank('ada', 'Nano', MONDAY);
   await ours.createTank('ben', 'Pool', MONDAY);
   await ours.savePreferences('ada', US);
+  await ours.saveTimeZone('ada', 'Europe/Lisbon');
   await ours.saveValues('ada', early.id, { 'room.temperature': { si: 291.65, unit: 'degF', text: '65' } }, MONDAY);
   const [pump] = await ours.addEntries('ada', early.id, 'purchase', ['{"item":"pump","price":80}'], MONDAY);
   await ours.changeEntry('ada', early.id, pump!, '{"item":"pump","price":75}', TUESDAY);
@@ -78,6 +91,7 @@ test('an export holds everything about a member and of nobody else', async () =>
   expect(exported).toEqual({
     member: 'ada',
     preferences: US,
+    time_zone: 'Europe/Lisbon',
     tanks: [
       {
         id: early.id,
@@ -106,7 +120,7 @@ test('an export holds everything about a member and of nobody else', async () =>
 
 test('of a member nobody knows there is nothing to export or forget', async () => {
   const ours = await store();
-  const nothing = { member: 'ada', preferences: null, tanks: [], dialogues: [], answers: [] };
+  const nothing = { member: 'ada', preferences: null, time_zone: null, tanks: [], dialogues: [], answers: [] };
   expect(await ours.exportMember('ada')).toEqual(nothing);
   expect(await ours.forgetMember('ada')).toBe(0);
 });
@@ -118,6 +132,7 @@ test('to forget a member leaves no row and no trace in the files, and takes noth
   await ours.saveValues('ada', reef.id, { 'display.length': { si: 1 }, 'display.width': { si: 1 } }, MONDAY);
   await ours.saveValues('ada', reef.id, { 'display.length': { si: 2, text: 'about two secret metres' } }, TUESDAY);
   await ours.addEntries('ada', reef.id, 'purchase', ['{"item":"a secret pump"}'], MONDAY);
+  await ours.saveTimeZone('ada', 'Secret/Lagoon');
   await ours.saveDialogue('ada', 'direct', '"a secret state"');
   await ours.saveAnswer({ member: 'ada', calculation: 'heater.size', given: '"a secret input"', at: MONDAY });
   await ours.createTank('ben', 'Pool', MONDAY);
@@ -127,7 +142,13 @@ test('to forget a member leaves no row and no trace in the files, and takes noth
 
   // 3 values, an entry, a tank, a dialogue, an answer and the member.
   expect(await ours.forgetMember('ada')).toBe(8);
-  expect(await ours.exportMember('ada')).toMatchObject({ preferences: null, tanks: [], dialogues: [], answers: [] });
+  expect(await ours.exportMember('ada')).toMatchObject({
+    preferences: null,
+    time_zone: null,
+    tanks: [],
+    dialogues: [],
+    answers: [],
+  });
   expect(traces()).toEqual([]);
   expect(await ours.exportMember('ben')).toEqual(bens);
 });

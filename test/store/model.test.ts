@@ -56,6 +56,11 @@ const operation = fc.oneof(
     member,
     preferences: fc.constantFrom(METRIC, US, IMPERIAL),
   }),
+  fc.record({
+    do: fc.constant('saveTimeZone' as const),
+    member,
+    zone: fc.constantFrom('Europe/Lisbon', 'Pacific/Auckland'),
+  }),
   fc.record({ do: fc.constant('saveDialogue' as const), member, place: fc.constantFrom('direct', 'club/help'), json }),
   fc.record({ do: fc.constant('saveAnswer' as const), member, json, at }),
   fc.record({ do: fc.constant('forgetMember' as const), member }),
@@ -137,6 +142,10 @@ async function both(store: Store, simple: Model, { ids, entries }: Made, step: E
       await store.savePreferences(step.member, step.preferences);
       simple.savePreferences(step.member, step.preferences);
       return;
+    case 'saveTimeZone':
+      await store.saveTimeZone(step.member, step.zone);
+      simple.saveTimeZone(step.member, step.zone);
+      return;
     case 'saveDialogue':
       await store.saveDialogue(step.member, step.place, step.json);
       simple.saveDialogue(step.member, step.place, step.json);
@@ -162,6 +171,7 @@ async function same(store: Store, simple: Model): Promise<void> {
     const exported = await store.exportMember(one);
     expect(exported).toEqual(simple.exportMember(one));
     expect(await store.preferences(one)).toEqual(exported.preferences ?? undefined);
+    expect(await store.timeZone(one)).toEqual(exported.time_zone ?? undefined);
   }
 }
 

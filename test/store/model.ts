@@ -27,12 +27,20 @@ interface ModelEntry {
 interface ModelMember {
   known: boolean;
   preferences: Preferences | null;
+  time_zone: string | null;
   tanks: ModelTank[];
   readonly dialogues: Map<string, string>;
   answers: { id: string; calculation: string; given: string; at: string }[];
 }
 
-const nobody = (): ModelMember => ({ known: false, preferences: null, tanks: [], dialogues: new Map(), answers: [] });
+const nobody = (): ModelMember => ({
+  known: false,
+  preferences: null,
+  time_zone: null,
+  tanks: [],
+  dialogues: new Map(),
+  answers: [],
+});
 const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 
 /** What a store should do, in plain objects; ids come from the store under test. */
@@ -88,6 +96,9 @@ export function model() {
   return {
     savePreferences(member: string, preferences: Preferences) {
       known(member).preferences = preferences;
+    },
+    saveTimeZone(member: string, zone: string) {
+      known(member).time_zone = zone;
     },
     createTank(member: string, name: string, created_at: string, id: () => string) {
       free(member, name);
@@ -161,6 +172,7 @@ export function model() {
     exportMember: (member: string) => ({
       member,
       preferences: of(member).preferences,
+      time_zone: of(member).time_zone,
       tanks: inOrder(member).map((tank) => ({
         id: tank.id,
         name: tank.name,

@@ -27,6 +27,15 @@ export type Conversation = z.infer<typeof conversation>;
 export type Expected = z.infer<typeof conversation>['turns'][number];
 export type Value = z.infer<typeof value>;
 
+/** Labels as the inputs of a structured call. */
+export const asCalled = (inputs: Readonly<Record<string, Value>>): Record<string, unknown> =>
+  Object.fromEntries(
+    Object.entries(inputs).map(([id, value]) => [
+      id,
+      typeof value === 'string' ? value : { value: value[0], unit: value[1] },
+    ]),
+  );
+
 /** Found from the project's folder, where npm runs: the compiled program lies elsewhere. */
 const folder = 'test/understanding/corpus';
 
@@ -56,5 +65,7 @@ function read<T>(ending: string, schema: { parse: (raw: unknown) => T }): T[] {
     });
 }
 
+/** Messages that words were chosen by, and so say nothing about how well others are understood. */
+export const wordingMessages = (): Message[] => read('.tuned.json', message);
 export const messages = (): Message[] => read('.messages.json', message);
 export const conversations = (): Conversation[] => read('.conversations.json', conversation);

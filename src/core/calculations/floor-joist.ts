@@ -55,7 +55,8 @@ export const floorJoist = calculation({
     }),
     joist_direction: choice({
       name: 'how the joists run under the tank',
-      words: ['joists run'],
+      words: ['joists', 'beams', 'they run'],
+      byName: true,
       needed: false,
       ask: 'Do the joists run across the tank, front to back, or along it?',
       options: {

@@ -1,6 +1,6 @@
 import { quantity } from '../calculation.js';
 
-const ALKALINITY_WORDS = ['alkalinity', 'alk', 'kh', 'dkh', 'carbonate hardness'];
+export const ALKALINITY_WORDS = ['alkalinity', 'alk', 'kh', 'dkh', 'carbonate hardness'];
 
 /** What a test of the water says. Its unit must be named or follow from the number: 8 is dKH, 2.8 meq/L, 140 mg/L CaCO3. */
 export const alkalinity = quantity('alkalinity', {
@@ -32,6 +32,18 @@ export const alkalinityNow = quantity('alkalinity', {
     'at',
     'reads',
     'im at',
+    'is',
+    'is at',
+    'its',
+    'its at',
+    'sits at',
+    'tests at',
+    'test says',
+    'low',
+    'right now',
+    'starts at',
+    'starting at',
+    'down to',
   ],
   needed: false,
   ask: 'What is the alkalinity now?',

@@ -57,6 +57,22 @@ function read(text: string): Lookup | string {
   };
 }
 
+/** What a list of items follows. */
+const BEFORE_ITEMS = [
+  'budget',
+  'builds? costs?',
+  'build (?:come|comes|add|adds up)',
+  'cost of (?:the build|my build|everything|it all)',
+  'adds? (?:it )?(?:all )?up',
+  'total(?: build)?(?: costs?| price)?',
+  'grand total',
+  'comes? to',
+  'altogether',
+  'shopping(?: list)?(?: total)?',
+].join('|');
+/** What ends it. */
+const AFTER_ITEMS = 'tax|sales tax|vat|gst|contingency|reserve|surprises';
+
 /** What is bought: how many of each and the price of one, in the member's own money. */
 export const budgetItems = lookup({
   name: 'what is bought, how many and the price of each',
@@ -65,7 +81,8 @@ export const budgetItems = lookup({
   example: '2 heaters at 75, tank 900, 20 kg rock at 4.50',
   suggestions: ['1 at 900, 2 at 75, 20 at 4.50', 'tank 900, 3 x 45, stand 380'],
   symbols: { n_i: '1', c_i: 'currency' },
-  pattern:
-    /(?<=\b(?:budget|build cost|cost of the build|add up)\b(?: for| of| is|:)?\s+)[a-z0-9$€£].*?(?=,?\s*(?:and |plus |with )?(?:\d+(?:\.\d+)? ?%|(?:tax|vat|contingency|reserve)\b)|[?.!]?$)/,
+  pattern: new RegExp(
+    `(?<=\\b(?:${BEFORE_ITEMS})\\b(?: for| of| is| to)?:?\\s+)(?!(?:for|of|is|to|total|build|costs?|price|list)\\b)[a-z0-9$€£].*?(?=,?\\s*(?:and |plus |with |incl |including |keep |keeping )*(?:\\d+(?:\\.\\d+)? ?%|(?:${AFTER_ITEMS})\\b)|[?.!]?$)`,
+  ),
   read,
 });

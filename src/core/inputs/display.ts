@@ -44,13 +44,13 @@ export const glassThickness = quantity('length', {
 });
 
 /** For a tank whose panes nobody has measured. */
-export const commonPane = (when: Condition): Default => ({
+export const commonPane = (when?: Condition): Default => ({
   value: 10,
   unit: 'mm',
   low: 6,
   high: 15,
   why: 'a common pane, no source',
-  when,
+  ...(when === undefined ? {} : { when }),
 });
 
 export const bottomThickness = quantity('length', {
@@ -61,6 +61,7 @@ export const bottomThickness = quantity('length', {
   usual: [3, 40, 'mm'],
   units: { metric: 'mm', us: 'in' },
   default: { same: 'glass_thickness' },
+  byName: true,
   ask: 'How thick is the bottom pane?',
   example: '15 mm or 5/8 in',
   profile: 'display.bottom_thickness',

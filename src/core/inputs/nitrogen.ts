@@ -1,5 +1,6 @@
 import { caution, choice, quantity } from '../calculation.js';
 import { MOLAR_MASS_SOURCE } from '../molar-masses.js';
+import { ANIMALS_IN_IT, NO_ANIMALS } from './animal-words.js';
 
 const AMMONIA_WORDS = ['ammonia', 'tan', 'total ammonia', 'nh3', 'nh4'];
 
@@ -20,9 +21,31 @@ export const ammoniaForm = choice({
   ask: 'Does your kit count ammonia as nitrogen (N), as NH3 or as NH4?',
   default: 'as_nitrogen',
   options: {
-    as_nitrogen: { label: 'nitrogen (N)', words: ['as n', 'nh3 n', 'nh4 n'], gives: { f_a: 1 } },
-    as_nh3: { label: 'NH3, the molecule', gives: { f_a: 14.007 / 17.031 } },
-    as_nh4: { label: 'NH4, the ion', gives: { f_a: 14.007 / 18.039 } },
+    as_nitrogen: {
+      label: 'nitrogen (N)',
+      words: [
+        'as n',
+        'nh3 n',
+        'nh4 n',
+        'as nitrogen',
+        'ammonia nitrogen',
+        'counted as nitrogen',
+        'reads as nitrogen',
+        'total ammonia nitrogen',
+        'tan',
+      ],
+      gives: { f_a: 1 },
+    },
+    as_nh3: {
+      label: 'NH3, the molecule',
+      words: ['reads nh3', 'reads as nh3', 'counts nh3', 'counted as nh3', 'in nh3', 'kit shows nh3'],
+      gives: { f_a: 14.007 / 17.031 },
+    },
+    as_nh4: {
+      label: 'NH4, the ion',
+      words: ['reads nh4', 'reads as nh4', 'counts nh4', 'counted as nh4', 'in nh4', 'kit shows nh4', 'ammonium'],
+      gives: { f_a: 14.007 / 18.039 },
+    },
   },
   symbols: { f_a: '1' },
   source: MOLAR_MASS_SOURCE,
@@ -33,8 +56,24 @@ export const nitriteForm = choice({
   ask: 'Does your kit count nitrite as nitrogen (N) or as NO2?',
   default: 'as_nitrogen',
   options: {
-    as_nitrogen: { label: 'nitrogen (N)', words: ['no2 n', 'nitrite n', 'nitrite nitrogen'], gives: { f_n: 1 } },
-    as_no2: { label: 'NO2, the ion', gives: { f_n: 14.007 / 46.005 } },
+    as_nitrogen: {
+      label: 'nitrogen (N)',
+      words: [
+        'no2 n',
+        'nitrite n',
+        'nitrite nitrogen',
+        'nitrite as n',
+        'nitrite as nitrogen',
+        'no2 as n',
+        'no2 as nitrogen',
+      ],
+      gives: { f_n: 1 },
+    },
+    as_no2: {
+      label: 'NO2, the ion',
+      words: ['nitrite as no2', 'reads no2', 'reads as no2', 'counts no2', 'counted as no2', 'in no2'],
+      gives: { f_n: 14.007 / 46.005 },
+    },
   },
   symbols: { f_n: '1' },
   source: MOLAR_MASS_SOURCE,
@@ -55,7 +94,31 @@ export const kitZero = caution(
 export const riseWanted = quantity('dissolved', {
   symbol: 'dN',
   name: 'rise of ammonia (as nitrogen)',
-  words: ['to', 'rise', 'up to', 'dose to', 'reach', 'ammonia', 'get', 'hit', 'raise'],
+  words: [
+    'to',
+    'rise',
+    'up to',
+    'dose to',
+    'reach',
+    'ammonia',
+    'get',
+    'hit',
+    'raise',
+    'target',
+    'want',
+    'wanted',
+    'for',
+    'by',
+    'raise by',
+    'raise ammonia by',
+    'up by',
+    'bring it to',
+    'get to',
+    'get it to',
+    'up',
+    'goal',
+    'aim',
+  ],
   range: [0.5, 4, 'mg/L'],
   slips: [
     [0, 0.5, 'Less than 0.5 mg/L proves nothing: 2 mg/L is usual.'],
@@ -76,19 +139,8 @@ export const animalsInWater = choice({
   ask: 'Are there animals in the water?',
   default: 'no',
   options: {
-    no: { label: 'no animals', words: ['empty tank', 'no fish', 'fishless', 'nothing alive'] },
-    yes: {
-      label: 'animals in it',
-      words: [
-        'fish in it',
-        'fish in the tank',
-        'with fish in',
-        'fish are in',
-        'corals in it',
-        'livestock in it',
-        'stocked',
-      ],
-    },
+    no: { label: 'no animals', words: NO_ANIMALS },
+    yes: { label: 'animals in it', words: ANIMALS_IN_IT },
   },
 });
 
@@ -114,7 +166,7 @@ export const noBleachWithAmmonia = caution(
 export const dosesPlanned = quantity('count', {
   symbol: 'k',
   name: 'doses planned',
-  words: ['doses', 'times', 'rounds'],
+  words: ['doses', 'times', 'rounds', 'dose', 'times over', 'additions', 'in total doses'],
   range: [1, 60, 'count'],
   whole: true,
   needed: false,
@@ -125,7 +177,7 @@ export const dosesPlanned = quantity('count', {
 export const proteinFraction = quantity('fraction', {
   symbol: 'PC',
   name: 'protein in the dry food',
-  words: ['protein', 'crude protein'],
+  words: ['protein', 'crude protein', 'protein content', '% protein', 'percent protein'],
   range: [0.2, 0.7, 'fraction'],
   usual: [0.3, 0.6, 'fraction'],
   slips: [[20, 70, 'A share is meant: 45 %, or 0.45.']],
@@ -146,10 +198,42 @@ export const food = choice({
   ask: 'Is the food dry or frozen?',
   default: 'dry',
   options: {
-    dry: { label: 'dry food', words: ['dry', 'pellets', 'pellet', 'flakes', 'flake'], gives: { q: 1 } },
+    dry: {
+      label: 'dry food',
+      words: [
+        'dry',
+        'pellets',
+        'pellet',
+        'flakes',
+        'flake',
+        'dry food',
+        'granules',
+        'granulate',
+        'flake food',
+        'crisps',
+        'wafers',
+        'pellet food',
+      ],
+      gives: { q: 1 },
+    },
     frozen: {
       label: 'frozen food',
-      words: ['frozen', 'mysis', 'frozen mysis', 'brine shrimp', 'cubes', 'cube'],
+      words: [
+        'frozen',
+        'mysis',
+        'frozen mysis',
+        'brine shrimp',
+        'cubes',
+        'cube',
+        'frozen food',
+        'frozen cubes',
+        'frozen brine',
+        'mysis shrimp',
+        'frozen krill',
+        'krill',
+        'frozen shrimp',
+        'thawed',
+      ],
       gives: { q: 0.2 },
     },
   },

@@ -38,6 +38,7 @@ export const returnChamber = (instead?: string) => {
       range: [0.02, 3, 'm'],
       usual: [10, 90, 'cm'],
       needed: sizes,
+      byName: true,
       ask: 'How wide is the return chamber inside, front to back?',
       example: '16 in or 43 cm',
       profile: 'sump.inside_width',

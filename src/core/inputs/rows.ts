@@ -93,6 +93,8 @@ export function rows({ row, columns, atLeast = 1, ...spec }: Spec): LookupInput 
   const allBare = columns.every(({ bare }) => bare);
   const numbers = columns.map(patternOf).join(gap);
   const one = allBare ? numbers : `${BEFORE}${numbers}${BEHIND}`;
+  // "Two 15 W pumps" are two rows.
+  const several = `${BEFORE.replace(/\?$/, '')}${numbers}|${numbers}${BEHIND.replace(/\?$/, '')}`;
   const each = new RegExp(one, 'g');
   const right = `write each ${row} as ${columns.map(({ name }) => name).join(' and ')}: ${spec.example}`;
 
@@ -113,7 +115,9 @@ export function rows({ row, columns, atLeast = 1, ...spec }: Spec): LookupInput 
     symbols: Object.fromEntries(
       columns.map(({ symbol, unit }) => [`${symbol}_i`, quantityTable[unitNamed(unit).quantities[0]!].si]),
     ),
-    ...(allBare ? {} : { pattern: new RegExp(`${one}(?:[^\\d]{1,40}${one}){${atLeast - 1},}`) }),
+    ...(allBare
+      ? {}
+      : { pattern: new RegExp(`${one}(?:[^\\d]{1,40}${one}){${atLeast - 1},}${atLeast > 1 ? `|${several}` : ''}`) }),
     read(text) {
       const found = /^\s*\[/.test(text) ? rowsOfList(text, columns) : rowsOfText(text);
       if (!found || found.length === 0) return `“${text}” holds no ${row} I can read: ${right}.`;

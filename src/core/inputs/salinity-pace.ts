@@ -1,4 +1,5 @@
 import { choice, quantity, step } from '../calculation.js';
+import { ANIMALS_IN_IT, NO_ANIMALS } from './animal-words.js';
 
 /** How fast the salinity of a system may move. */
 export const paceInputs = {
@@ -9,20 +10,11 @@ export const paceInputs = {
     options: {
       yes: {
         label: 'yes, animals',
-        words: ['stocked', 'livestock', 'with animals', 'corals', 'fish', 'inverts', 'reef'],
+        words: [...ANIMALS_IN_IT, 'livestock', 'corals', 'coral', 'fish', 'inverts', 'anemone', 'snails'],
       },
       no: {
         label: 'no, empty of animals',
-        words: [
-          'empty',
-          'no animals',
-          'no livestock',
-          'not stocked',
-          'no fish',
-          'no corals',
-          'nothing alive',
-          'unstocked',
-        ],
+        words: [...NO_ANIMALS, 'empty'],
         gives: { n: 1 },
       },
     },

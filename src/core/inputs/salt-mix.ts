@@ -1,5 +1,18 @@
 import { type Condition, choice, quantity, type Rule, step } from '../calculation.js';
 
+/** How people quote what is printed on the salt. */
+const LABEL_SAYS = [
+  'label',
+  'label says',
+  'bucket says',
+  'bag says',
+  'box says',
+  'tub says',
+  'packet says',
+  'instructions say',
+  'directions say',
+];
+
 const labelUsed: Condition = { all: [{ given: 'label_rate' }, { not: { given: 'dry_fraction' } }] };
 const drynessAssumed: Condition = { assumed: 'dry_fraction' };
 
@@ -26,7 +39,7 @@ export const saltMixInputs = {
   label_rate: quantity('concentration', {
     symbol: 'c_l',
     name: 'salt per volume that the label gives',
-    words: ['label', 'label says', 'bucket says', 'bag says', 'box says', 'per litre', 'per liter', 'per gallon'],
+    words: [...LABEL_SAYS, 'per litre', 'per liter', 'per gallon', 'per l', 'per gal'],
     range: [0, 200, 'g/L'],
     aboveLow: true,
     usual: [25, 50, 'g/L'],
@@ -38,7 +51,7 @@ export const saltMixInputs = {
   label_salinity: quantity('salinity', {
     symbol: 'S_l',
     name: 'salinity that the label promises with it',
-    words: ['label salinity', 'label', 'label says', 'makes', 'for a salinity of'],
+    words: [...LABEL_SAYS, 'label salinity', 'which makes', 'for a salinity of', 'to reach'],
     range: [5, 42, 'g/kg'],
     needed: { given: 'label_rate' },
     ask: 'Which salinity does the label promise with that much salt?',
@@ -53,11 +66,42 @@ export const saltMixInputs = {
     options: {
       final: {
         label: 'finished salt water',
-        words: ['of mixed water', 'of finished', 'of saltwater', 'of salt water', 'of seawater', 'mixed water'],
+        words: [
+          'finished water',
+          'finished saltwater',
+          'of mixed water',
+          'of finished',
+          'of mixed saltwater',
+          'per litre of saltwater',
+          'per litre of salt water',
+          'per liter of saltwater',
+          'per liter of salt water',
+          'per gallon of saltwater',
+          'per gallon of salt water',
+          'g l of saltwater',
+          'g l of salt water',
+          'lb gal of saltwater',
+          'lb gal of salt water',
+          'of seawater',
+          'mixed water',
+        ],
       },
       fresh: {
         label: 'fresh water',
-        words: ['per litre of fresh', 'per liter of fresh', 'per gallon of fresh', 'g/l of fresh', 'lb/gal of fresh'],
+        words: [
+          'per litre of fresh',
+          'per liter of fresh',
+          'per gallon of fresh',
+          'g/l of fresh',
+          'lb/gal of fresh',
+          'per litre of ro',
+          'per liter of ro',
+          'per gallon of ro',
+          'g l of ro',
+          'per litre of pure water',
+          'per liter of pure water',
+          'of fresh water the salt goes into',
+        ],
       },
     },
     profile: 'salt.label_basis',

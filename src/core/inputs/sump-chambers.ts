@@ -70,6 +70,7 @@ export const chamberInputs: Readonly<Record<string, Input>> = {
     words: ['width', 'wide', 'front to back', 'inside width', 'sump width'],
     range: [0.05, 3, 'm'],
     needed: { any: each(BY_LENGTH, (i) => given(`chamber_${i}_length`)) },
+    byName: true,
     ask: 'How wide is the sump inside, front to back?',
     example: '16 in or 40 cm',
     profile: 'sump.inside_width',

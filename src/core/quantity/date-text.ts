@@ -22,16 +22,18 @@ const known = (text: string): Date => {
 };
 
 /** The day so many days later. @throws Error when there is no such day */
-export const dateAfter = (text: string, days: number): string => dateText(new Date(known(text).getTime() + days * DAY));
+export const dateAfter = (text: string, days: number): string =>
+  new Date(known(text).getTime() + days * DAY).toISOString().slice(0, 10);
 
 /** Whole days from one day to another, negative backwards. @throws Error when there is no such day */
 export const daysBetween = (from: string, to: string): number =>
   Math.round((known(to).getTime() - known(from).getTime()) / DAY);
 
-/** The UTC day of an instant as `YYYY-MM-DD`. */
-export const dateText = (at: Date): string => at.toISOString().slice(0, 10);
-
 const shown = new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
+const long = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
 
 /** `Tue 1 Dec`, as a person reads it. */
 export const shownDate = (text: string): string => shown.format(known(text)).replace(',', '');
+
+/** `1 December`, where the month must not be mistaken. */
+export const dayAndMonth = (text: string): string => long.format(known(text));
