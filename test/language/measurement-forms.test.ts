@@ -8,7 +8,7 @@ import { normalText, originalSpan } from '../../src/language/normal-text.js';
  */
 function shown({ value, units, low, high, about, count, group, difference, other }: Mention): string {
   const short = (x: number | undefined) => (x === undefined ? '' : String(Number(x.toPrecision(6))));
-  const names = units.map(({ id }) => id).filter((id) => !id.endsWith('_difference'));
+  const names = units.map(({ id }) => id).filter((id) => difference || !id.endsWith('_difference'));
   return [
     short(value) + (other?.asLikely ? `?${other.value}` : ''),
     names.join('|'),
@@ -250,11 +250,11 @@ const HEAT: Forms = {
   '−2°': ['-2 deg'],
   'minus two degrees': ['-2 deg'],
   '5 degrees colder': ['5 deg Δ'],
-  '5 c warmer than the room': ['5 degC Δ'],
+  '5 c warmer than the room': ['5 degC_difference Δ'],
   '10 degrees above room temp': ['10 deg Δ'],
-  'a swing of 2F': ['2 degF Δ'],
+  'a swing of 2F': ['2 degF_difference Δ'],
   '3 degree swing': ['3 deg Δ'],
-  'drops by 5 F': ['5 degF Δ'],
+  'drops by 5 F': ['5 degF_difference Δ'],
   'drops to 66 F': ['66 degF'],
   '78f under the lights': ['78 degF'],
   '60/60 F': ['60 degF', '60 degF'],
