@@ -6,7 +6,7 @@ import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
-import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells } from './manner.js';
+import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells, WANTS } from './manner.js';
 import { makeReply, notice } from './replies.js';
 import { questionsIn } from './several-questions.js';
 import { onIntent } from './short-requests.js';
@@ -135,7 +135,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     if (stated) return stated;
   }
   const two = twoLikely(turn, topics);
-  if (two && !ASKS.test(heard.text)) {
+  if (two && !ASKS.test(heard.text) && !WANTS.test(heard.text)) {
     const stated = await state(turn, heard, why);
     if (stated) return stated;
   }

@@ -37,9 +37,13 @@ export function hearText(original: string): Heard {
   return { original, normal, text: normal.text, words: wordsOf(normal.text), mentions, said };
 }
 
-/** "80, not 75": what it is not. */
-const withoutDenied = (mentions: Mention[], text: string): Mention[] =>
-  mentions.length < 2 ? mentions : mentions.filter(({ start }) => !/\bnot\s+$/.test(text.slice(0, start)));
+/** "80, not 75", "80 instead of 78": what it is not. */
+function withoutDenied(mentions: Mention[], text: string): Mention[] {
+  if (mentions.length < 2) return mentions;
+  const denies = CHANGES_ONE.test(text) ? /\b(?:not|instead of|rather than)\s+$/ : /\bnot\s+$/;
+  return mentions.filter(({ start }) => !denies.test(text.slice(0, start)));
+}
+const CHANGES_ONE = /^(?:and |ok |so |but )*(?:what|make|same|with|use|try|at|if)\b/;
 
 export interface Understood {
   readonly given: Given;
