@@ -181,9 +181,15 @@ export function explainMeasurements(heard: Heard, understood?: Understood): Read
     const unit = role?.reading.unit ?? mention.units[0];
     const quantity = unit?.quantities[0] ?? 'number';
     const si = role?.reading.si ?? (unit ? toSI(mention.value, unit) : mention.value);
-    const alternatives = mention.units
-      .filter((other) => other !== unit)
-      .map((other) => ({ quantity: other.quantities[0]!, unit: other.id, si: toSI(mention.value, other) }));
+    const read = (value: number, row: UnitRow) => ({
+      quantity: row.quantities[0]!,
+      unit: row.id,
+      si: toSI(value, row),
+    });
+    const alternatives = [
+      ...mention.units.filter((other) => other !== unit).map((other) => read(mention.value, other)),
+      ...(mention.other && unit ? [read(mention.other.value, unit)] : []),
+    ];
     return {
       span: originalSpan(heard.normal, mention.start, mention.end),
       text: heard.original.slice(...originalSpan(heard.normal, mention.start, mention.end)),
@@ -192,9 +198,8 @@ export function explainMeasurements(heard: Heard, understood?: Understood): Read
       unit: unit?.id ?? '1',
       si,
       si_unit: unit ? quantityTable[unit.quantities[0]!].si : '1',
-      ...(mention.low === undefined || mention.high === undefined || !unit
-        ? {}
-        : { low: toSI(mention.low, unit), high: toSI(mention.high, unit) }),
+      ...(mention.low === undefined || !unit ? {} : { low: toSI(mention.low, unit) }),
+      ...(mention.high === undefined || !unit ? {} : { high: toSI(mention.high, unit) }),
       ...(mention.count === undefined ? {} : { count: mention.count }),
       ...(role ? { role: role.id } : {}),
       ...(alternatives.length > 0 ? { alternatives } : {}),

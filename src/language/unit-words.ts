@@ -13,21 +13,21 @@ const tree: Letters = { next: new Map() };
 const typoTargets: string[] = [];
 const rates = new Map<string, UnitRow[]>();
 
-/** What stands between the words of a unit is all one: `sq ft`, `sq. ft`, `watt-hours`. */
-const GAP = /[ .-]+/;
+/** What stands between the words of a unit is all one, `sq ft`, `sq. ft`, `watt-hours`; and so are the ways to write µ or ². */
+const SIGNS: Readonly<Record<string, string>> = { '.': ' ', '-': ' ', µ: 'u', '²': '2', '³': '3' };
 const spelling = (word: string): string =>
-  word.toLowerCase().replace(/µ/g, 'u').replace(/²/g, '2').replace(/³/g, '3').split(GAP).join(' ');
+  word
+    .toLowerCase()
+    .replace(/[-.µ²³]/g, (sign) => SIGNS[sign]!)
+    .trim();
 
 /** What is written in two ways of every unit: `sq ft`, `cu in`, `centi meter`. */
-const VARIANTS: readonly (readonly [pattern: RegExp, instead: string])[] = [
-  [/^square /, 'sq '],
-  [/^cubic /, 'cu '],
-  [/^(kilo|centi|milli|micro|deci|deca|hecto|nano)(?=[a-z]{4})/, '$1 '],
-];
-const spellings = (word: string): string[] => [
-  spelling(word),
-  ...VARIANTS.flatMap(([pattern, instead]) => (pattern.test(word) ? spelling(word.replace(pattern, instead)) : [])),
-];
+const VARIANT = /^(?:square|cubic|(?:kilo|centi|milli|micro|deci|deca|hecto|nano)(?=[a-z]{4}))/;
+const SHORT: Readonly<Record<string, string>> = { square: 'sq', cubic: 'cu' };
+const spellings = (word: string): string[] =>
+  VARIANT.test(word)
+    ? [spelling(word), spelling(word.replace(VARIANT, (first) => SHORT[first] ?? `${first} `))]
+    : [spelling(word)];
 
 for (const row of unitTable) {
   for (const word of new Set([...row.words, row.id].flatMap(spellings))) {

@@ -65,6 +65,43 @@ test('two units that fit alike are asked', async () => {
   expect(weight.headline).toMatch(/1 t or 1 US tons or 1 imperial tons/);
 });
 
+test('digits with two meanings are asked, and settled by the number or by the unit', async () => {
+  for (const [answer, flow] of [
+    ['1200 l/h', 1.2 / 3600],
+    ['1.2', 1.2e-3 / 3600],
+  ] as const) {
+    const asked = await talk.says('turnover of 1.200 l/h through 400 l');
+    expect(asked.kind).toBe('question');
+    expect(asked.headline).toMatch(/Which is the return flow: 1.2 L\/h or 1,?200 L\/h/);
+    expect(Number(inputsOf(await talk.says(answer)).flow)).toBeCloseTo(flow, 12);
+  }
+  const say = 'will the floor hold 1 ton, joists across, span 4 m, spacing 40 cm, tank 150x60 cm, wall gap 10 cm';
+  await talk.says(say);
+  expect(inputsOf(await talk.says('us tons')).total_mass).toBeCloseTo(907.18474, 6);
+  await talk.says(say);
+  expect(inputsOf(await talk.says('metric tons')).total_mass).toBeCloseTo(1000, 6);
+});
+
+test('sizes with their directions go where they say', async () => {
+  const inputs = inputsOf(await talk.says('how much water in a 24"W x 48"L x 20"H'));
+  expect([inputs.length, inputs.width, inputs.height]).toEqual(
+    [48, 24, 20].map((size) => expect.closeTo(size * INCH, 9)),
+  );
+});
+
+test('an explanation says bounds and other ways to read the digits', async () => {
+  const [reply] = await talk.sends({ say: 'turnover of 1.200 l/h through under 400 l', explain: true });
+  const [flow, volume] = reply!.read!.measurements;
+  expect(flow).toMatchObject({
+    quantity: 'flow',
+    alternatives: expect.arrayContaining([
+      expect.objectContaining({ unit: 'L/h', si: expect.closeTo(1.2 / 3600, 12) }),
+    ]),
+  });
+  expect(volume).toMatchObject({ high: expect.closeTo(0.4, 12) });
+  expect(volume!.low).toBeUndefined();
+});
+
 test('a size that a price and a temperature could be is settled by what was asked', async () => {
   await talk.says('what does a 120 w pump cost running 24 h a day');
   expect(inputsOf(await talk.says('22c')).price).toBeCloseTo(0.22 / KWH, 15);
