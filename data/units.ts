@@ -44,14 +44,15 @@ const CALCIUM_CARBONATE = 100.086;
 /** Equivalents in a cubic metre: 10 mg/L of CaO, two equivalents each. */
 const DKH = 20 / CALCIUM_OXIDE;
 
+const DEGREES = ['°', '° ', 'deg', 'deg ', 'degs ', 'degree ', 'degrees '];
 /** `c`, `°c`, `deg c`, `degrees celsius`. */
 const inDegrees = (...scales: readonly string[]): string[] =>
-  scales
-    .flatMap((scale) => [scale, ...['°', '° ', 'deg ', 'degs ', 'degree ', 'degrees '].map((word) => word + scale)])
-    .concat(scales.map((scale) => `deg${scale}`));
+  scales.flatMap((scale) => [scale, ...DEGREES.map((word) => word + scale)]);
+const CELSIUS = inDegrees('c', 'celsius', 'celcius', 'centigrade', 'centigrate');
+const FAHRENHEIT = inDegrees('f', 'fahrenheit', 'farenheit', 'fahrenheight');
 
-/** Of a rate only its two units are declared: its factor and most of its spellings follow from theirs. */
-type Declared = UnitRow | (Omit<UnitRow, 'factor' | 'offset'> & { readonly rate: readonly [of: string, per: string] });
+/** The factor of a rate follows from its two units. */
+type Declared = UnitRow | (Omit<UnitRow, 'factor'> & Required<Pick<UnitRow, 'rate'>>);
 
 const declared: readonly Declared[] = [
   {
@@ -587,7 +588,7 @@ const declared: readonly Declared[] = [
     factor: 1,
     offset: 273.15,
     shown: '°C',
-    words: inDegrees('c', 'celsius', 'celcius', 'centigrade', 'centigrate'),
+    words: CELSIUS,
   },
   {
     id: 'degF',
@@ -596,7 +597,7 @@ const declared: readonly Declared[] = [
     factor: 5 / 9,
     offset: (459.67 * 5) / 9,
     shown: '°F',
-    words: inDegrees('f', 'fahrenheit', 'farenheit', 'fahrenheight'),
+    words: FAHRENHEIT,
   },
   {
     id: 'degC_difference',
@@ -604,7 +605,7 @@ const declared: readonly Declared[] = [
     system: 'metric',
     factor: 1,
     shown: '°C',
-    words: inDegrees('c', 'celsius'),
+    words: CELSIUS,
   },
   {
     id: 'degF_difference',
@@ -612,7 +613,7 @@ const declared: readonly Declared[] = [
     system: 'us',
     factor: 5 / 9,
     shown: '°F',
-    words: inDegrees('f', 'fahrenheit'),
+    words: FAHRENHEIT,
   },
 
   { id: 'W', quantities: ['power'], factor: 1, shown: 'W', words: ['w', 'watt', 'watts'] },
@@ -880,7 +881,20 @@ const declared: readonly Declared[] = [
     quantities: ['turnover'],
     factor: 1 / HOUR,
     shown: 'times an hour',
-    words: ['1/h', 'x/h', 'x per hour', 'x an hour', 'times an hour', 'times per hour', 'turns an hour', 'turnovers'],
+    words: [
+      '1/h',
+      'x/h',
+      'x per hour',
+      'x an hour',
+      'times an hour',
+      'times per hour',
+      'turns an hour',
+      'turnovers',
+      'x turnover',
+      'times turnover',
+      'times every hour',
+      'x every hour',
+    ],
   },
   { id: '1/day', quantities: ['rate constant'], factor: 1 / DAY, shown: 'a day', words: ['1/day', '1/d'] },
   { id: 'g/day', quantities: ['mass a day'], rate: ['g', 'day'], shown: 'g a day', words: [] },

@@ -7,7 +7,7 @@ import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
 import { helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
-import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells } from './manner.js';
+import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells, WANTS } from './manner.js';
 import { isVessel } from './named-tank.js';
 import { makeReply, notice } from './replies.js';
 import { setAsideFor } from './set-aside.js';
@@ -159,10 +159,13 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const stated = await state(turn, heard, why, best !== undefined && best.score >= NAMED ? best : undefined);
     if (stated) return stated;
   }
-  if (best && best.score >= NAMED && (await isAskedFor(turn, heard, best))) {
-    const two = twoLikely(turn, topics);
-    return two ? [askTopic(turn, heard, two)] : question(turn, heard, best);
+  const two = twoLikely(turn, topics);
+  if (two && !ASKS.test(heard.text) && !WANTS.test(heard.text)) {
+    const stated = await state(turn, heard, why);
+    if (stated) return stated;
   }
+  if (best && best.score >= NAMED && (await isAskedFor(turn, heard, best)))
+    return two ? [askTopic(turn, heard, two)] : question(turn, heard, best);
   if (heard.mentions.length > 0 && !ASKS.test(heard.text)) {
     const stated = await state(turn, heard, why);
     if (stated) return stated;

@@ -17,15 +17,15 @@ export const LONGEST_ANSWER = 4;
 
 /** "What about …": the last question with another number. */
 export const CHANGES =
-  /^(?:and |but |or |ok,? |so |hmm,? |well,? |then |also )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|no,?\s|nope,?\s|no wait|wait|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try |plus |minus )/;
+  /^(?:and |but |or |ok,? |so |hmm,? |well,? |then |also )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|oh(?:,| and)? |my bad,? |there'?s (?=.* (?:too|as well|also)\b)|[a-z' ]+ (?=\d[^,]* not \d)|no,?\s|nope,?\s|no wait|wait|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try |plus |minus )/;
 /** "No, …": the last number was wrong. */
-export const CORRECTS = /^(?:no|nope|no wait|actually|sorry|i meant|i mean|oops|correction|wait)\b/;
+export const CORRECTS = /^(?:no|nope|no wait|actually|sorry|my bad|i meant|i mean|oops|correction|wait)\b/;
 /** "Use that flow for the drain": the last answer feeds another question, the drain's. */
 export const CARRIES =
   /^(?:and |now |ok,? |so |then |please )*(?:use|with|take|put|plug) (?:that|this|it|the same)\b.*?\b(?:for|in|into|to|on|against)\b(.*)/;
 /** It asks something. */
 export const ASKS =
-  /\?|\b(?:how|what|whats|what's|which|when|why|where|should|calculate|work out|enough|do i|can i|will (?:it|my|the|this))\b|^(?:is|are|does|do|can|could|will|would|find|figure|(?:the )?(?:running |monthly |yearly )?costs? of)\b/;
+  /\?|\b(?:how|what|whats|what's|which|when|why|where|should|calculate|work out|enough|do i|can i|will (?:it|my|the|this)|(?:can|could|does|would) (?:it|they|that|this|you|we)|volume in)\b|(?:[,.;:] (?:and |so |but )?|^)(?:is|are|does|do|can|could|will|would|find|figure|(?:the )?(?:running |monthly |yearly )?costs? of)\b/;
 /** It tells something. */
 export const STATES =
   /^(?:ok(?:ay)?,? |so,? |hi,? |well,? )*(?:it'?s|its|it is|it has|it holds|my|mine|our|the|this|i (?:have|'ve|got|use|run|keep|am|bought|built)|i've|ive|we (?:have|'ve|use|run|keep)|there (?:is|are)|tank|display|sump|room|glass|water|new tank)/;
@@ -33,15 +33,19 @@ export const STATES =
 /** Something that is so, said of a thing: "80 lbs of rock in there, the sandbed is an inch". */
 const IS_SO =
   /\b(?:is|are|has|have|own|holds?|weighs?|measures?|runs?|sits?|stands?|comes? on|(?:just|finally) (?:measured|tested|bought|got|set up))\b|\b(?:in there|here'?s|just so you know|fyi|btw)\b/;
+const BEGS =
+  /\b(?:please|pls|plz)\b|^(?:tank|display|sump|room|glass|water) (?:volume|weight|litres|liters|gallons|change|turnover|in)\b/;
 /** Of somebody's own: a list of numbers without it is a question's. */
 const OWN = /\b(?:my|mine|our|ours|i|we|ive|i've|we've|there|here'?s)\b/;
 /** It wants something worked out, without asking. */
 export const WANTS =
-  /\b(?:please|pls|plz|want|need|trying|wondering|figure out|tell me|give me|help|convert|siz(?:e|ing)|check|calc(?:ulation)?|question|problem)\b|^[^.,\d]{3,40}:/;
+  /\b(?:please|pls|plz|want|need|trying|wondering|figure out|tell me|give me|help|convert|siz(?:e|ing)|check|calc(?:ulation)?|question|problem)\b| (?:to|into|in|as) [a-z/]+(?: please| pls)?[?.! ]*$|^[^.,\d]{3,40}:/;
 
 /** Whether a message only tells something. */
 export const tells = (text: string): boolean =>
-  !ASKS.test(text) && (STATES.test(text) || (OWN.test(text) && IS_SO.test(text) && !WANTS.test(text)));
+  !ASKS.test(text) &&
+  !BEGS.test(text) &&
+  (STATES.test(text) || (OWN.test(text) && IS_SO.test(text) && !WANTS.test(text)));
 
 /** Whether a message names another topic than the open one. */
 function namesOther(topics: readonly TopicScore[], open: Calculation, least: number): boolean {

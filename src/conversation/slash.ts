@@ -3,7 +3,7 @@ import type { Calculation, Input } from '../core/calculation.js';
 import type { Given } from '../core/outcome.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
-import { readingChoices, readValue, shortened } from '../language/read-value.js';
+import { readingQuestion, readValue, shortened } from '../language/read-value.js';
 import { calculationNamed } from './catalogue.js';
 import { type Command, type CommandAction, isSingle } from './command.js';
 import { noteDay } from './days.js';
@@ -140,12 +140,10 @@ async function readOptions(
       turn.dialogue.given = given;
       turn.dialogue.doubts = [{ id, readings: read.doubt.map(({ si, unit }) => ({ si, unit: unit.id })) }];
       return {
-        reply: makeReply(
-          turn.speaker,
-          'question',
-          `In which unit is the ${input.name}: ${readingChoices(read.doubt)}?`,
-          { calculation: calculation.id, asks: [id] },
-        ),
+        reply: makeReply(turn.speaker, 'question', readingQuestion(`is the ${input.name}`, read.doubt), {
+          calculation: calculation.id,
+          asks: [id],
+        }),
       };
     } else {
       return { reply: makeReply(turn.speaker, 'refusal', read.problem, { calculation: calculation.id, asks: [id] }) };

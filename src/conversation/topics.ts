@@ -6,9 +6,8 @@ import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import type { Preferences } from '../core/show-value.js';
 import { countsThings } from '../language/candidates.js';
-import { givenFrom, readingChoices, readValue } from '../language/read-value.js';
+import { givenFrom, readingMeant, readingQuestion, readValue } from '../language/read-value.js';
 import { hasOwnCue, type TopicScore } from '../language/topic.js';
-import { unitsNamed } from '../language/unit-words.js';
 import { noteDay } from './days.js';
 import { asEarlier, type Waiting } from './dialogue.js';
 import { type LikelyTopic, understoodAs } from './likeliest.js';
@@ -164,7 +163,6 @@ export async function state(
   const name = tankTold(turn, heard.text, understood.given);
   if (understood.doubts.length > 0) {
     const doubt = understood.doubts[0]!;
-    const choices = readingChoices(doubt.readings);
     const kept =
       Object.keys(understood.given).length > 0
         ? [await keep(turn, name, understood.given, preferences, understood.guessed, notKept)]
@@ -175,7 +173,10 @@ export async function state(
       makeReply(
         turn.speaker,
         'question',
-        `In which unit is ${understood.doubts.length > 1 ? sizes : `the ${profileInputs[doubt.id]!.name}`}: ${choices}?`,
+        readingQuestion(
+          `is ${understood.doubts.length > 1 ? sizes : `the ${profileInputs[doubt.id]!.name}`}`,
+          doubt.readings,
+        ),
         { body: 'Say it again with the unit and I keep it.', asks: understood.doubts.map(({ id }) => id) },
       ),
     ];
@@ -305,13 +306,8 @@ export async function settleRole(turn: Turn, open: Calculation, heard: Heard): P
 /** "cm", or the number again with its unit. */
 export async function settleDoubts(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
   const { doubts } = turn.dialogue;
-  const named = [
-    ...heard.said,
-    ...heard.words.list.flatMap(({ text }) => unitsNamed(text)),
-    ...unitsNamed(heard.text),
-  ].map(({ id }) => id);
   const chosen = doubts!.flatMap(({ id, readings }) => {
-    const reading = readings.find(({ unit }) => named.includes(unit));
+    const reading = readingMeant(heard.original, readings);
     return reading ? [[id, { si: reading.si, unit: reading.unit, from: 'message' as const }] as const] : [];
   });
   delete turn.dialogue.doubts;

@@ -9,7 +9,7 @@ import type { Reply } from '../core/reply.js';
 import { NEAR } from '../language/candidates.js';
 import { wordsOf } from '../language/cues.js';
 import type { Mention } from '../language/measurements.js';
-import { readingChoices, shortened } from '../language/read-value.js';
+import { readingChoices, readingQuestion, shortened } from '../language/read-value.js';
 import { type Reading, readingsOf } from '../language/readings.js';
 import type { TopicScore } from '../language/topic.js';
 import { placeNamed } from '../language/which-one.js';
@@ -52,7 +52,7 @@ export function askWhich(
     doubts.length > 1
       ? `are the sizes ${doubts.map(({ mention }) => mention.value).join(' x ')}`
       : `is the ${calculation.inputs[first.id]!.name}`;
-  return makeReply(turn.speaker, 'question', `In which unit ${what}: ${readingChoices(first.readings)}?`, {
+  return makeReply(turn.speaker, 'question', readingQuestion(what, first.readings), {
     calculation: calculation.id,
     inputs: takenFor(turn, calculation, given, preferencesFor(turn, [])),
     asks: doubts.map(({ id }) => id),

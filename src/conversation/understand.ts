@@ -17,6 +17,7 @@ import { type NormalText, normalText, originalSpan } from '../language/normal-te
 import { givenFrom } from '../language/read-value.js';
 import type { Hints } from '../language/readings.js';
 import { type Assignment, assignRoles, type Doubt } from '../language/roles.js';
+import { unitsNamed } from '../language/unit-words.js';
 import { withoutSigns } from './signs.js';
 
 /** A message cut into words and measurements, before anybody asks what it is about. */
@@ -29,23 +30,35 @@ export interface Heard {
   readonly said: readonly UnitRow[];
 }
 
+/** "150 long 60 wide 55 high in cm", "sizes in inches": the unit of every bare number. */
+const TRAILING_UNIT =
+  /\b(?:all|sizes|everything|it'?s|numbers)? ?\(?in (mm|cm|centimet(?:er|re)s|inches|feet|met(?:er|re)s)\)?[.!?]*$/;
+
 export function hearText(original: string): Heard {
   const normal = normalText(withoutSigns(original));
   const mentions = meant(measurementsIn(normal.text), normal.text);
+  const trailing = normal.text.match(TRAILING_UNIT)?.[1];
   const said = mentions.flatMap(({ units }) =>
     units.length === 1 || units.every(({ id }) => id !== 'g') ? units.slice(0, 1) : [],
   );
-  return { original, normal, text: normal.text, words: wordsOf(normal.text), mentions, said };
+  const all = trailing === undefined ? said : [...said, ...unitsNamed(trailing).slice(0, 1)];
+  return { original, normal, text: normal.text, words: wordsOf(normal.text), mentions, said: all };
 }
 
 const TIME_OF_DAY = /^ *(?:[ap]\.?m\b|o'?clock\b)/;
+const CHANGES_ONE = /^(?:and |ok |so |but )*(?:what|make|same|with|use|try|at|if)\b/;
 
-/** Without what it is not, "80, not 75", and without times of the day, "up since 4 am", which the clock's own reader sees. */
-const meant = (mentions: Mention[], text: string): Mention[] =>
-  mentions.filter(
+/**
+ * Without what it is not, "80, not 75", "80 instead of 78", and without times of the day, "up since 4 am", which the clock's own
+ * reader sees.
+ */
+function meant(mentions: Mention[], text: string): Mention[] {
+  const denies = CHANGES_ONE.test(text) ? /\b(?:not|instead of|rather than)\s+$/ : /\bnot\s+$/;
+  return mentions.filter(
     ({ start, end }) =>
-      !TIME_OF_DAY.test(text.slice(end, end + 8)) && (mentions.length < 2 || !/\bnot\s+$/.test(text.slice(0, start))),
+      !TIME_OF_DAY.test(text.slice(end, end + 8)) && (mentions.length < 2 || !denies.test(text.slice(0, start))),
   );
+}
 
 /** A measurement as it was written. */
 export const asWritten = ({ original, normal }: Heard, { start, end }: Mention): string =>
@@ -180,9 +193,15 @@ export function explainMeasurements(heard: Heard, understood?: Understood): Read
     const unit = role?.reading.unit ?? mention.units[0];
     const quantity = unit?.quantities[0] ?? 'number';
     const si = role?.reading.si ?? (unit ? toSI(mention.value, unit) : mention.value);
-    const alternatives = mention.units
-      .filter((other) => other !== unit)
-      .map((other) => ({ quantity: other.quantities[0]!, unit: other.id, si: toSI(mention.value, other) }));
+    const read = (value: number, row: UnitRow) => ({
+      quantity: row.quantities[0]!,
+      unit: row.id,
+      si: toSI(value, row),
+    });
+    const alternatives = [
+      ...mention.units.filter((other) => other !== unit).map((other) => read(mention.value, other)),
+      ...(mention.other && unit ? [read(mention.other.value, unit)] : []),
+    ];
     return {
       span: originalSpan(heard.normal, mention.start, mention.end),
       text: asWritten(heard, mention),
@@ -191,9 +210,8 @@ export function explainMeasurements(heard: Heard, understood?: Understood): Read
       unit: unit?.id ?? '1',
       si,
       si_unit: unit ? quantityTable[unit.quantities[0]!].si : '1',
-      ...(mention.low === undefined || mention.high === undefined || !unit
-        ? {}
-        : { low: toSI(mention.low, unit), high: toSI(mention.high, unit) }),
+      ...(mention.low === undefined || !unit ? {} : { low: toSI(mention.low, unit) }),
+      ...(mention.high === undefined || !unit ? {} : { high: toSI(mention.high, unit) }),
       ...(mention.count === undefined ? {} : { count: mention.count }),
       ...(role ? { role: role.id } : {}),
       ...(alternatives.length > 0 ? { alternatives } : {}),

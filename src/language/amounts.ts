@@ -1,7 +1,8 @@
 import { type UnitRow, unitNamed } from '../core/quantity/units.js';
-import { andShareAt, at, isDigit, type NumberFound, type OtherValue } from './number-parts.js';
+import { colonAt, compoundAt, isDivisible, type Measured, shareMore } from './compounds.js';
+import { at, isDigit, type NumberFound, type OtherValue } from './number-parts.js';
 import { numberAt } from './number-words.js';
-import { type UnitFound, unitAt } from './unit-words.js';
+import { isOf, type UnitFound, unitAfter, unitAt } from './unit-words.js';
 
 /** A number with the units it may carry, at one place of a folded text. */
 export interface Amount {
@@ -17,8 +18,6 @@ export interface Amount {
 
 export const measures = ({ units }: Pick<Amount, 'units'>, ...names: readonly string[]): boolean =>
   units.some((row) => isOf(row, ...names));
-const isOf = ({ quantities }: UnitRow, ...names: readonly string[]): boolean =>
-  quantities.some((name) => names.includes(name));
 
 const BEGINS = /[a-z\d.$€£+-]/;
 const WORD = /[a-z\d_.]/;
@@ -77,7 +76,7 @@ function numberWithUnit(text: string, start: number, first: number): Amount | un
 /** What is below nought in words. */
 const SIGNED = ['temperature', 'temperature difference', 'angle'];
 
-const SPACED = /[1-9]\d{0,2}(?: \d{3})+(?![\d.,])/y;
+const SPACED = /[1-9]\d{0,2}(?: \d{3}){1,4}(?![\d.,]| \d)/y;
 /** Behind these a number begins: not so in "alk 8 400 l". */
 const LEADS =
   /(?:^|[(,;:=~]|\b(?:is|are|of|at|an?|about|around|with|holds?|my|the|to|for|only|need|have|has|runs?))\s*$/;
@@ -99,8 +98,6 @@ const LOOSE = /\+(?!\d)|-?ish(?![a-z])/y;
 /** `90+`, `4ish`: the sign belongs to the number. */
 const loosened = (text: string, number: NumberFound): NumberFound =>
   at(LOOSE, text, number.end) ? { ...number, end: LOOSE.lastIndex } : number;
-
-type Measured = Omit<NumberFound & UnitFound, 'end'> & { readonly end: number };
 
 function withUnit(text: string, start: number, number: NumberFound): Measured {
   if (text[number.end] === ':') return colonAt(text, start) ?? { ...number, units: [] };
@@ -130,16 +127,6 @@ function priceAt(text: string, start: number, digits: number): Amount | undefine
   };
 }
 
-const SPACE = / */y;
-
-/** The unit behind a number: at once, after a blank, or after a hyphen as in `6-foot`. */
-function unitAfter(text: string, end: number): UnitFound | undefined {
-  const hyphen = text[end] === '-' && /[a-z]/.test(text[end + 1] ?? '');
-  if (hyphen) return unitAt(text, end + 1);
-  at(SPACE, text, end);
-  return unitAt(text, SPACE.lastIndex);
-}
-
 const OF_A = /\s+(?:of\s+)?an?\s+/y;
 
 /** `1/2 an inch`, `3/4 of an hour` */
@@ -157,110 +144,6 @@ function risesInTime(text: string, { end, word }: NumberFound): UnitFound | unde
   const time = word ? undefined : at(IN_TIME, text, end)?.[1];
   const before = text.slice(Math.max(0, end - NAMED_WITHIN), end).replace(/[\d.]+$/, '');
   return time && RISES.test(before) ? { units: [unitNamed(`mg/L/${time}`)], end: IN_TIME.lastIndex } : undefined;
-}
-
-/** What people halve and quarter by name. */
-const isDivisible = (units: readonly UnitRow[]): boolean =>
-  units.some((row) => isOf(row, 'length', 'time', 'volume', 'mass', 'flow'));
-
-/** "A foot and a half", but neither "a foot and a half inch" nor "a gallon and half a cup". */
-function shareMore(text: string, { units, end }: UnitFound): NumberFound | undefined {
-  const share = isDivisible(units) ? andShareAt(text, end) : undefined;
-  const ofOther =
-    share && (unitAfter(text, share.end) ?? /^\s+(?:of|an?)\s/.test(text.slice(share.end, share.end + 5)));
-  return ofOther ? undefined : share;
-}
-
-/** The smaller unit in which people go on, beside the parts of time, which they go on in from any to any smaller one. */
-const SMALLER: Readonly<Record<string, string>> = {
-  yd: 'ft',
-  ft: 'in',
-  m: 'cm',
-  lb: 'oz',
-  kg: 'g',
-  gal_US: 'qt_US',
-  L: 'mL',
-  currency: 'cent',
-};
-const isDivided = (row: UnitRow): boolean => row.id in SMALLER || isOf(row, 'time');
-const isPart = (big: UnitRow, small: UnitRow): boolean =>
-  SMALLER[big.id] === small.id || (isOf(big, 'time') && isOf(small, 'time') && small.factor < big.factor);
-
-/** `5'6`, `1m80`, `1h30`: a last part may have no unit, if it stands close. */
-const BARE_PARTS: Readonly<Record<string, { readonly unit: string; readonly pattern: RegExp }>> = {
-  ft: { unit: 'in', pattern: /\s*(?=[\da-z])/y },
-  m: { unit: 'cm', pattern: /(?=\d{2}(?![\d.]))/y },
-  h: { unit: 'min', pattern: /(?=[0-5]\d(?![\d.]))/y },
-};
-/** What a part behind a blank is followed by when it is one: "5 ft 6 long", but not "4 ft 2 pumps". */
-const GOES_ON =
-  /^\s*(?:$|[^a-z\d\s]|(?:by|long|wide|high|tall|deep|across|thick|in(?!ch)|and|or|to|from|above|below|of|each|at|on|with|per|total)(?![a-z]))/;
-
-const JOINT = /\s*(?:(?:,\s*)?and\s+|[&,-]\s*)?/y;
-
-/** `5'6"`, `6 ft 2 in`, `1m80`, `12 lb 4 oz`, `1 h 30 min`: parts that make one measurement. */
-function compoundAt(text: string, number: NumberFound, first: UnitFound): Measured | undefined {
-  if (!first.units.some(isDivided)) return undefined;
-  let { units: bigs, end } = first;
-  let [whole, value]: [UnitRow | undefined, number] = [undefined, number.value];
-  for (;;) {
-    const part = partAt(text, end, bigs) ?? barePartAt(text, end, bigs);
-    if (!part) break;
-    whole ??= part.big;
-    value += (part.value * part.small.factor) / whole.factor;
-    bigs = [part.small];
-    end = part.end;
-  }
-  return whole && { value, units: [whole], end };
-}
-
-interface SmallPart {
-  readonly big: UnitRow;
-  readonly small: UnitRow;
-  readonly value: number;
-  readonly end: number;
-}
-
-function partAt(text: string, end: number, bigs: readonly UnitRow[]): SmallPart | undefined {
-  const joint = at(JOINT, text, end)?.[0] ?? '';
-  const second = numberAt(text, JOINT.lastIndex);
-  const unit = second && unitAfter(text, second.end);
-  if (!unit) return undefined;
-  for (const big of bigs) {
-    const small = unit.units.find((row) => isPart(big, row) && second.value * row.factor < big.factor);
-    if (!small) continue;
-    // "6 ft, 2 in pipe" and "10 h and 30 min of ramp" are two measurements.
-    if (joint.includes('-') && !isOf(big, 'length')) return undefined;
-    const listed = joint.includes(',') || (joint.includes('and') && isOf(big, 'time'));
-    if (listed && (!isOf(big, 'time') || !ENDS.test(text.slice(unit.end, unit.end + 12)))) return undefined;
-    return { big, small, value: second.value, end: unit.end };
-  }
-  return undefined;
-}
-const ENDS =
-  /^\s*(?:$|[,.;:!?)]|(?:and|to|for|in|at|per|is|or|then|when|after|before|ago|later|long|old|total)(?![a-z]))/;
-
-function barePartAt(text: string, end: number, bigs: readonly UnitRow[]): SmallPart | undefined {
-  const big = bigs.find(({ id }) => id in BARE_PARTS);
-  if (!big) return undefined;
-  const { unit, pattern } = BARE_PARTS[big.id]!;
-  const small = unitNamed(unit);
-  const found = at(pattern, text, end) && numberAt(text, pattern.lastIndex);
-  if (!found || found.value * small.factor >= big.factor || unitAfter(text, found.end)) return undefined;
-  const close = !found.word && (pattern.lastIndex === end || text[end - 1] === "'");
-  const behind = text.slice(found.end, found.end + 12);
-  return (close ? !/^(?!x\s*\d)[a-z]/.test(behind) : GOES_ON.test(behind)) ? { big, small, ...found } : undefined;
-}
-
-const COLON = /(\d{1,3}):([0-5]\d)(?::([0-5]\d))?(?=\s?(h|hrs?|hours?|mins?|minutes?)(?![a-z]))/y;
-
-/** `1:30 h`, `4:30 min`; without its unit it is a time of day. */
-function colonAt(text: string, start: number): Measured | undefined {
-  const match = at(COLON, text, start);
-  const unit = match && unitAfter(text, COLON.lastIndex);
-  if (!unit) return undefined;
-  const [, whole, part, rest = '0'] = match;
-  return { value: Number(whole) + Number(part) / 60 + Number(rest) / 3600, units: unit.units, end: unit.end };
 }
 
 const ONE = /an?\s+(?=[a-z]{3})/y;

@@ -40,6 +40,7 @@ export function candidatesFor(
   return Object.entries(inputs).flatMap(([id, input]): Candidate[] => {
     if (!isQuantity(input)) return [];
     if (least > 0 && thing !== 'sump' && cues.get(id)!.length === 0) return [];
+    if (isInner(id, inputs) && !INNER_SAID.test(text)) return [];
     if (mention.word && mention.units.length === 0 && id !== asked && !ofWords(input, mention)) return [];
     if (input.quantity === 'count' ? !Number.isInteger(mention.value) : counts) return [];
     const twin = thing === 'sump' || OF_SUMP.test(id) ? twinOf(id, inputs) : undefined;
@@ -69,6 +70,8 @@ export function candidatesFor(
       (thing === 'chamber' && id === level ? 1 : 0) -
       (thing === 'chamber' && OF_WATER.test(id) ? 1 : 0) +
       (id.startsWith('display.') ? OF_THE_TANK : 0) +
+      (isOfNamed(id, text) ? OF_NAMED_THING : 0) -
+      (id.startsWith('display.') && isOfAnother(mention, text) ? OF_ANOTHER : 0) +
       (bare && id !== asked && !inBand(first.si, input.range) ? -BEYOND : 0) +
       (isAlwaysNeeded(input) ? 0.15 : bare && near < NEAR ? -0.6 : 0) -
       (bare && input.quantity === 'count' && near === 0 ? 1 : 0);
@@ -83,6 +86,11 @@ export function candidatesFor(
     return [{ id, mention, readings, score, near, bare, reason }];
   });
 }
+
+/** The inside of what has an outside too is meant only where it is said. */
+const isInner = (id: string, inputs: Readonly<Record<string, Input>>): boolean =>
+  id.includes('inside_') && id.replace('inside_', '') in inputs;
+const INNER_SAID = /\b(?:inside|inner|internal|interior)\b/;
 
 const SAYS_SALT = /salin|\b(?:ppt|psu|salt|salty|brackish)\b/;
 const isOddSalinity = ({ quantity }: QuantityInput, bare: boolean, { plausible }: Reading): boolean =>
@@ -146,9 +154,12 @@ export function mismatchOf(
 export const isPane = ({ profile }: Input, { units, value }: Mention): boolean =>
   profile === 'display.glass_thickness' && units.some(({ id }) => id === 'mm') && value >= 4 && value <= 25;
 
-/** In a statement a number must be near the name of what it is; only how much a tank holds and how thick its glass is go without saying. */
+/** In a statement a number must be near the name of what it is; only how much a tank holds, how salty it is and how thick its glass is go without saying. */
 export const leastNear = (input: Input, mention: Mention): number =>
-  input.profile === 'water.volume' || isPane(input, mention) ? 0 : NEAR;
+  input.profile === 'water.volume' || isSaltiness(input, mention) || isPane(input, mention) ? 0 : NEAR;
+
+const isSaltiness = ({ profile }: Input, { units }: Mention): boolean =>
+  profile === 'water.salinity' && units.some(({ id }) => id === 'g/kg');
 
 /** A number that the words beside it give to something that the question does not ask for. */
 export const DECOY_NEAR = 0.6;
@@ -169,6 +180,39 @@ function thingOf(mention: Mention, text: string, chambers: boolean): string | un
   const goesOn = /^\s*(?:(?:with )?(?:about )?(?:water|level)\b|(?:is |it'?s |about )?$)/.test(last);
   const before = goesOn ? clauses.slice(-2).join(' ') : last;
   return [...before.matchAll(chambers ? THINGS_AND_CHAMBER : THINGS)].at(-1)?.[1];
+}
+
+/** What people call the things that a tank's page keeps numbers of, by the first part of their keys. */
+const CALLED: Readonly<Record<string, RegExp>> = {
+  drain: /\b(?:drains?|standpipes?|siphons?)\b/,
+  return: /\breturn (?:pump|line|pipe)?/,
+  stand: /\b(?:stand|cabinet)\b/,
+  topoff: /\b(?:top-? ?off|ato|top-? ?up|reservoir)\b/,
+  refugium: /\b(?:refugium|fuge)\b/,
+  light: /\b(?:lights?|lamps?|leds?)\b/,
+  heater: /\bheaters?\b/,
+  rock: /\brocks?\b/,
+  sand: /\bsand\b/,
+  water: /\bsystem\b/,
+};
+const OF_NAMED_THING = 0.6;
+const isOfNamed = (key: string, text: string): boolean =>
+  CALLED[key.split('.')[0]!]?.test(text) === true && key.includes('.');
+
+/** Things with sizes of their own: "the front door is 80 cm wide" says nothing of the tank. */
+const ANOTHER =
+  /\b(?:door|doorway|hallway|corridor|weir|overflow|baffle|teeth|pipe|stairs|staircase|room|box|lamp|shelf|hole|joists?|ceiling|wall|pond|pool)\b/g;
+const OF_TANK = /\b(?:tank|display|aquarium|glass|panes?)\b/g;
+const OF_ANOTHER = 1.5;
+
+/** The last thing named before a number in its sentence is no tank. */
+function isOfAnother({ start }: Mention, text: string): boolean {
+  const before = text
+    .slice(Math.max(0, start - 2 * REACH), start)
+    .split(/[;.]\s/)
+    .at(-1)!;
+  const last = (pattern: RegExp): number => [...before.matchAll(pattern)].at(-1)?.index ?? -1;
+  return last(ANOTHER) > last(OF_TANK);
 }
 
 /** Of everything that a tank keeps, a size that nothing else is said of is the tank's own. */

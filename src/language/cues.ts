@@ -10,7 +10,11 @@ interface Word {
   readonly text: string;
   readonly start: number;
   readonly end: number;
+  /** A comma or a full stop follows: no phrase goes on behind it. */
+  readonly stops: boolean;
 }
+
+const STOP = /^ ?[,;:?!]|^\.(?:\s|$)/;
 
 /** A folded text cut into words once, so that many cues can be looked for. */
 export interface Words {
@@ -28,6 +32,7 @@ export function wordsOf(text: string): Words {
     text: match[0].replace(/'s$|'$/, ''),
     start: match.index,
     end: match.index + match[0].length,
+    stops: STOP.test(text.slice(match.index + match[0].length, match.index + match[0].length + 2)),
   }));
   const forms = new Set<string>();
   for (const { text: word } of list) {
@@ -77,7 +82,10 @@ export function findPhrase({ list }: Words, phrase: string): CueFound[] {
   if (first === undefined) return [];
   const found: CueFound[] = [];
   for (let i = 0; i + wanted.length <= list.length; i += 1) {
-    if (alike(list[i]!.text, first) && wanted.every((word, j) => j === 0 || alike(list[i + j]!.text, word)))
+    if (
+      alike(list[i]!.text, first) &&
+      wanted.every((word, j) => j === 0 || (!list[i + j - 1]!.stops && alike(list[i + j]!.text, word)))
+    )
       found.push({ start: list[i]!.start, end: list[i + wanted.length - 1]!.end });
   }
   return found;
@@ -153,6 +161,7 @@ export function phrasesIn(words: Words, { byFirst, long }: PhraseIndex): Map<str
     }
   };
   words.forms.forEach(look);
+  if (byFirst.has(ANY_NUMBER) && words.list.some(({ text }) => /^\d/.test(text))) look(ANY_NUMBER);
   for (const { text } of words.list) {
     for (const first of long.get(text[0]!) ?? []) if (!words.forms.has(first) && slipped(text, first)) look(first);
   }

@@ -117,8 +117,8 @@ export function placesOf(sizes: readonly Size[]): number[] {
 }
 const ORDER: readonly Axis[] = ['length', 'width', 'height'];
 
-/** `(72 x 18 x 21) in`, `48x24x24 in cm`, where the first "in" was taken for inches */
-const BEHIND = /\s*[()]\s*|(?<=\sin)\s+/y;
+/** `(72 x 18 x 21) in`, `48L x 24W x 20H inches`, `48x24x24 in cm`, where the first "in" was taken for inches */
+const BEHIND = /\s*[()]\s*|(?<=\sin|\d\s?[lwdh])\s+/y;
 
 function inOneUnit(text: string, sizes: readonly Size[]): Size[] {
   const last = sizes.at(-1)!;

@@ -17,6 +17,8 @@ const UNMEASURED: readonly RegExp[] = [
   /\d{1,2}k(?=\s+(?:leds?|bulbs?|lamps?|lights?|halides?|tubes?|white|spectrum)(?![a-z]))/y,
   // Elbows: "two 90s", "a pair of 45's"
   /(?:45|90)'?s(?![a-z])/y,
+  // Shapes and names: "6 sided", "2 part", "3D"
+  /\d\s?-?(?:sided|part)(?![a-z])/y,
   // Timber: 2x4s, "2x10 joists"
   /2\s?x\s?(?:4|6|8|10|12)(?:'?s(?![a-z])|(?=\s+(?:lumber|timber|studs?|joists?|frames?|framing|framed)(?![a-z])))/y,
 ];

@@ -1,3 +1,5 @@
+import { isDigit } from './number-parts.js';
+
 /** A text folded to plain characters, with the place in the original that each came from. */
 export interface NormalText {
   readonly text: string;
@@ -46,34 +48,33 @@ const fold = (character: string): string => FOLDED[character] ?? character.toLow
 const DROPPED = /\p{Cf}|\p{Cc}|\p{Me}|\uFE0F/u;
 const BLANK = /\p{Z}/u;
 
-/** What a character is written as behind a text: `½` is `1/2`, set off from the 1 of `1½`; `²` is a plain 2 but of a number. */
-function folded(character: string, text: string): string {
+/** What a character is written as behind another: `½` is `1/2`, set off from the 1 of `1½`; `²` is a plain 2 but of a number. */
+function folded(character: string, before: string | undefined): string {
   const known = FOLDED[character];
   if (known !== undefined) return known;
   if (character.charCodeAt(0) < 0x80) return DROPPED.test(character) ? '' : character.toLowerCase();
   if (DROPPED.test(character)) return '';
   if (BLANK.test(character)) return ' ';
   const mapped = [...character.normalize('NFKC')].map(fold).join('');
-  if (mapped === character.toLowerCase() || !/\d$/.test(text)) return mapped;
+  if (mapped === character.toLowerCase() || !isDigit(before)) return mapped;
   return mapped.includes('/') ? ` ${mapped}` : /^\p{No}$/u.test(character) ? `^${mapped}` : mapped;
 }
 
 /** Lower case, one kind of quote, dash and space, fractions written out; invisible and direction marks and a leading space dropped. */
 export function normalText(original: string): NormalText {
-  let text = '';
+  const written: string[] = [];
   const from: number[] = [];
-  const put = (characters: string, index: number) => {
-    text += characters;
-    for (let i = 0; i < characters.length; i += 1) from.push(index);
-  };
   let index = 0;
   for (const character of original) {
-    const characters = folded(character, text);
-    if (text !== '' || characters.trim() !== '') put(characters, index);
+    const characters = folded(character, written.at(-1)?.at(-1));
+    if (written.length > 0 || characters.trim() !== '') {
+      if (characters !== '') written.push(characters);
+      for (let i = 0; i < characters.length; i += 1) from.push(index);
+    }
     index += character.length;
   }
   from.push(original.length);
-  return { text, from };
+  return { text: written.join(''), from };
 }
 
 /** The place in the original of a stretch of the folded text. */

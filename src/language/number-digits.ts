@@ -54,11 +54,11 @@ const SHAPES: readonly Shape[] = [
     value: ([text]) => ({ value: continental(text) }),
   },
   // `1'200`
-  { behind: "'", pattern: /[1-9]\d{0,2}(?:'\d{3})+(?!\d)/y, value: ([text]) => ({ value: plain(text) }) },
+  { behind: "'", pattern: /[1-9]\d{0,2}(?:'\d{3}){1,4}(?!\d|'\d)/y, value: ([text]) => ({ value: plain(text) }) },
   // `1,200`
   {
     behind: ',',
-    pattern: /[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?(?!\d)/y,
+    pattern: /[1-9]\d{0,2}(?:,\d{3}){1,4}(?:\.\d+)?(?!\d|,\d)/y,
     value: ([text]) => {
       const other = /^\d+,\d+$/.test(text) ? { other: { value: continental(text), asLikely: false } } : {};
       return { value: plain(text), ...other };

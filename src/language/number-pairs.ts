@@ -155,7 +155,7 @@ function ratio({ first, second }: Pair): Mention[] | undefined {
 /** `78 F ± 1`, `35 +/- 0.5 ppt`, `300 w ± 5 %` */
 function plusMinus({ first, second }: Pair): Mention[] | undefined {
   const share = measures(second, 'fraction') && !measures(first, 'fraction');
-  if (!share && !sharesUnit(first, second)) return undefined;
+  if (second.value < 0 || (!share && !sharesUnit(first, second))) return undefined;
   const spread = share ? (Math.abs(first.value) * second.value) / 100 : second.value;
   return [{ ...first, end: second.end, units: share ? first.units : shared(first, second), ...around(first, spread) }];
 }

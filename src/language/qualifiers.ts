@@ -1,5 +1,6 @@
 import { type Amount, measures } from './amounts.js';
 import type { Mention } from './measurements.js';
+import { isOf } from './unit-words.js';
 
 /** How many characters before and behind an amount are looked at. */
 const NEAR = 32;
@@ -39,8 +40,7 @@ export function qualified(text: string, mention: Mention): Mention {
   const following = text.slice(mention.end, mention.end + NEAR);
   const own = text.slice(mention.start, mention.end);
   const isHeat = measures(mention, 'temperature', 'angle');
-  const said =
-    isHeat && (COLDER.test(following) || BY_DEGREES.test(ahead)) ? { ...mention, difference: true } : mention;
+  const said = isHeat && (COLDER.test(following) || BY_DEGREES.test(ahead)) ? difference(mention) : mention;
   if (mention.low !== undefined) return said;
   if (isAbout(mention, ahead) || ABOUT_BEHIND.test(following) || /\dish/.test(own)) {
     const spread = mention.units.length > 0 && !measures(mention, 'temperature') ? SPREAD_OF_ABOUT : undefined;
@@ -50,6 +50,12 @@ export function qualified(text: string, mention: Mention): Mention {
   const least =
     LEAST_BEFORE.test(ahead) || LEAST_BEHIND.test(following) || /\d\+/.test(own) ? { low: mention.value } : {};
   return { ...said, ...most, ...least };
+}
+
+/** "5 C colder" is no temperature; "5 degrees" has no unit of its own. */
+function difference(mention: Mention): Mention {
+  const units = mention.units.filter((row) => isOf(row, 'temperature difference'));
+  return { ...mention, difference: true, ...(units.length > 0 ? { units } : {}) };
 }
 
 const isAbout = (mention: Mention, ahead: string): boolean =>

@@ -3,13 +3,14 @@ import type { Input } from '../core/calculation.js';
 import type { GivenValue } from '../core/outcome.js';
 import { readClock } from '../core/quantity/clock-text.js';
 import { forReading, withArticle, withFigures } from '../core/quantity/number.js';
-import { fromSI } from '../core/quantity/units.js';
+import { fromSI, type UnitRow, unitNamed } from '../core/quantity/units.js';
 import { optionMeant } from './choices.js';
 import { wordsOf } from './cues.js';
 import type { DateFound } from './dates.js';
 import { type Mention, measurementsIn } from './measurements.js';
 import { normalText } from './normal-text.js';
 import { type Hints, type Reading, readingsOf } from './readings.js';
+import { unitsNamed } from './unit-words.js';
 
 /** A text read as the value of one input. */
 export type ReadValue =
@@ -74,6 +75,32 @@ export async function readValue(input: Input, text: string, hints: Hints): Promi
 const LONGEST_QUOTE = 60;
 export const shortened = (text: string): string =>
   text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
+
+/** Which of several readings an answer means, by the unit that it names or by its number; undefined when it leaves that open. */
+export function readingMeant<R extends { readonly si: number; readonly unit: string }>(
+  text: string,
+  readings: readonly R[],
+): R | undefined {
+  const normal = normalText(text);
+  const mentions = measurementsIn(normal.text);
+  const words = wordsOf(normal.text).list.map(({ text: word }) => unitsNamed(word));
+  // "US tons" as a whole, then the units of numbers, then the last word: the "in" of "in cm" is none.
+  const named = [unitsNamed(text), ...mentions.map(({ units }) => units), ...words.reverse()];
+  const ofUnit = (units: readonly UnitRow[]) => readings.filter(({ unit }) => units.some(({ id }) => id === unit));
+  const byUnit = named.map(ofUnit).find(({ length }) => length === 1);
+  if (byUnit) return byUnit[0];
+  const plain = mentions.filter(({ other }) => !other?.asLikely).map(({ value }) => value);
+  const byNumber = readings.filter(({ si, unit }) =>
+    plain.some((value) => Math.abs(fromSI(si, unitNamed(unit)) - value) <= 1e-9 * Math.abs(value)),
+  );
+  return byNumber.length === 1 ? byNumber[0] : undefined;
+}
+
+/** "In which unit is the length: 60 in or 60 cm?" @param subject with its verb */
+export function readingQuestion(subject: string, readings: readonly Reading[]): string {
+  const oneUnit = readings.every(({ unit }) => unit === readings[0]!.unit);
+  return `${oneUnit ? 'Which' : 'In which unit'} ${subject}: ${readingChoices(readings)}?`;
+}
 
 /** "60 in, or 60 cm?" */
 export const readingChoices = (readings: readonly Pick<Reading, 'si' | 'unit'>[]): string =>

@@ -134,12 +134,8 @@ export function readingsOf(input: QuantityInput, mention: Mention, hints: Hints)
       valuesOf(input, mention, unit).map((value) => reading(input, mention, unit, false, value)),
     );
   if (mention.difference && input.quantity === 'temperature') return [];
-  if (mention.difference && input.quantity === 'temperature difference') {
-    const unit = unitNamed(
-      `${mention.units.find(({ id }) => id === 'degC' || id === 'degF')?.id ?? hints.preferences.temperature}_difference`,
-    );
-    return [reading(input, mention, unit, true)];
-  }
+  if (mention.difference && input.quantity === 'temperature difference')
+    return [reading(input, mention, unitNamed(`${hints.preferences.temperature}_difference`), true)];
   if (!isBare(input, mention)) return [];
   const ids = BARE_UNITS[input.quantity];
   if (!ids) return [reading(input, mention, displayUnit(input.quantity, 'metric'), true)];

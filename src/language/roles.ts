@@ -179,10 +179,10 @@ export function assignRoles(
     const isBare = group.every(({ units }) => units.length === 0);
     const bare = isBare ? (bareUnits ?? unitsForBareSizes(group, hints, isChamber(set))) : undefined;
     if (bare?.length === 1) bareUnits = bare;
-    group.forEach((mention, i) => {
-      const id = set.ids[i];
+    for (const mention of group) {
+      const id = set.ids[mention.group!.index];
       const input = id === undefined ? undefined : inputs[id];
-      if (id === undefined || !isQuantity(input)) return;
+      if (id === undefined || !isQuantity(input)) continue;
       const withUnit = bare
         ? bare
             .map((unit) => readingsOf(input, { ...mention, units: [unit] }, hints)[0]!)
@@ -195,7 +195,7 @@ export function assignRoles(
           withUnit,
           bare ? 'joined sizes, in the unit that makes a tank of them' : 'joined sizes, in the order they were given',
         );
-    });
+    }
   }
 
   /** The 2 of `2x300w` is how many there are. */

@@ -13,21 +13,21 @@ const tree: Letters = { next: new Map() };
 const typoTargets: string[] = [];
 const rates = new Map<string, UnitRow[]>();
 
-/** What stands between the words of a unit is all one: `sq ft`, `sq. ft`, `watt-hours`. */
-const GAP = /[ .-]+/;
+/** What stands between the words of a unit is all one, `sq ft`, `sq. ft`, `watt-hours`; and so are the ways to write µ or ². */
+const SIGNS: Readonly<Record<string, string>> = { '.': ' ', '-': ' ', µ: 'u', '²': '2', '³': '3' };
 const spelling = (word: string): string =>
-  word.toLowerCase().replace(/µ/g, 'u').replace(/²/g, '2').replace(/³/g, '3').split(GAP).join(' ');
+  word
+    .toLowerCase()
+    .replace(/[-.µ²³]/g, (sign) => SIGNS[sign]!)
+    .trim();
 
 /** What is written in two ways of every unit: `sq ft`, `cu in`, `centi meter`. */
-const VARIANTS: readonly (readonly [pattern: RegExp, instead: string])[] = [
-  [/^square /, 'sq '],
-  [/^cubic /, 'cu '],
-  [/^(kilo|centi|milli|micro|deci|deca|hecto|nano)(?=[a-z]{4})/, '$1 '],
-];
-const spellings = (word: string): string[] => [
-  spelling(word),
-  ...VARIANTS.flatMap(([pattern, instead]) => (pattern.test(word) ? spelling(word.replace(pattern, instead)) : [])),
-];
+const VARIANT = /^(?:square|cubic|(?:kilo|centi|milli|micro|deci|deca|hecto|nano)(?=[a-z]{4}))/;
+const SHORT: Readonly<Record<string, string>> = { square: 'sq', cubic: 'cu' };
+const spellings = (word: string): string[] =>
+  VARIANT.test(word)
+    ? [spelling(word), spelling(word.replace(VARIANT, (first) => SHORT[first] ?? `${first} `))]
+    : [spelling(word)];
 
 for (const row of unitTable) {
   for (const word of new Set([...row.words, row.id].flatMap(spellings))) {
@@ -55,6 +55,10 @@ export interface UnitFound {
   readonly corrected?: string;
 }
 
+/** Whether a unit measures one of some quantities. */
+export const isOf = ({ quantities }: UnitRow, ...names: readonly string[]): boolean =>
+  quantities.some((name) => names.includes(name));
+
 const isLetter = (character: string | undefined): boolean =>
   character !== undefined && ((character >= 'a' && character <= 'z') || character === 'µ');
 
@@ -76,7 +80,17 @@ function longestAt(text: string, start: number): UnitFound | undefined {
     if (!per || units.length === 0) break;
     found = { units, end: per.end };
   }
-  return found;
+  return found && (perDayOf(text, found) ?? found);
+}
+
+const THING = '(?: of)?(?: (?!(?:and|with|in|at|from|to|for|then|is|are|was|if|every|each|per|a)\\b)[a-z]{3,}){0,3}';
+const DAILY = new RegExp(`${THING} (?:(?:a|per|each|every) day|daily)(?![a-z])`, 'y');
+
+/** "6 grams of pellets a day", "8 litres daily": what is measured stands between the unit and the day. */
+function perDayOf(text: string, { units, end }: UnitFound): UnitFound | undefined {
+  if (!at(DAILY, text, end)) return undefined;
+  const daily = units.flatMap(({ id }) => rates.get(`${id} day`) ?? []);
+  return daily.length > 0 ? { units: daily, end } : undefined;
 }
 
 /** The longest spelling that ends where a word may end. */
@@ -124,6 +138,11 @@ const NO_UNIT: Readonly<Record<string, (text: string, start: number, end: number
   // "3D printed".
   d: (text, _, end) => /^[ -]?(?:print|model|scape|design)/.test(text.slice(end, end + 8)),
   p: (text) => !OF_PRICE.test(text),
+  // A stand "on 4 feet".
+  feet: (text, start) =>
+    /\b(?:on|has|have|with|its) (?:\d|two|three|four|six|eight) ?$/.test(text.slice(Math.max(0, start - 14), start)),
+  // "Ca 460 Mg 1420": magnesium.
+  mg: (text, _, end) => /^ ?:?=? ?\d/.test(text.slice(end, end + 4)) && /\b(?:ca|calcium|alk)\b/.test(text),
   // "Two 4's."
   "'": (text, _, end) => /^s(?![a-z])/.test(text.slice(end, end + 2)),
   x: () => true,
@@ -168,6 +187,16 @@ export function unitAt(text: string, start: number): UnitFound | undefined {
   const narrowing = NARROWED.find((entry) => entry.word === word && entry.when(text, end));
   if (!narrowing) return found;
   return { units: units.filter(({ quantities }) => quantities.some((name) => narrowing.means.includes(name))), end };
+}
+
+const SPACE = / */y;
+
+/** The unit behind a number: at once, after a blank, or after a hyphen as in `6-foot`. */
+export function unitAfter(text: string, end: number): UnitFound | undefined {
+  const hyphen = text[end] === '-' && /[a-z]/.test(text[end + 1] ?? '');
+  if (hyphen) return unitAt(text, end + 1);
+  at(SPACE, text, end);
+  return unitAt(text, SPACE.lastIndex);
 }
 
 /** Words of their own that are one slip away from a unit: rock stands on three points, not on three pints. */

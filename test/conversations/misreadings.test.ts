@@ -303,6 +303,21 @@ const cases: readonly Case[] = [
     kind: 'question',
     text: /What is 36 inches/,
   },
+  {
+    says: ['how much does a full siphon carry, pipe 32 mm, 1.5 m of pipe, 1.2 m drop, no elbows'],
+    calculation: 'drain.siphon',
+    inputs: {
+      pipe: '32 mm SDR 13.6 (PN 16)',
+      pipe_length: 1.5,
+      drop: 1.2,
+      fittings: '1 × entrance flush sharp (0.5), 1 × exit (1)',
+    },
+  },
+  {
+    says: ['how many gph go into a 1.5 inch open standpipe with water 3/4 in over the rim'],
+    calculation: 'drain.open',
+    inputs: { pipe: '1-1/2 in schedule 40', head: 0.75 * INCH },
+  },
 ];
 
 describe('each number is taken for what it is', () => {

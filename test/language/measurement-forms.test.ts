@@ -8,7 +8,7 @@ import { normalText, originalSpan } from '../../src/language/normal-text.js';
  */
 function shown({ value, units, low, high, about, count, group, difference, other }: Mention): string {
   const short = (x: number | undefined) => (x === undefined ? '' : String(Number(x.toPrecision(6))));
-  const names = units.map(({ id }) => id).filter((id) => !id.endsWith('_difference'));
+  const names = units.map(({ id }) => id).filter((id) => difference || !id.endsWith('_difference'));
   return [
     short(value) + (other?.asLikely ? `?${other.value}` : ''),
     names.join('|'),
@@ -39,6 +39,7 @@ const LENGTHS: Forms = {
   '6 ft. long': ['6 ft'],
   '6ft 2in': ['6.16667 ft'],
   '6 feet and 2 inches': ['6.16667 ft'],
+  '5 ft. 11 in.': ['5.91667 ft'],
   '6 ft, 2 in pipe': ['6 ft', '2 in'],
   '5\' 10 1/2"': ['5.875 ft'],
   '5\'6"': ['5.5 ft'],
@@ -218,6 +219,7 @@ const SALT: Forms = {
   '35ppt': ['35 g/kg'],
   '35 ‰': ['35 g/kg'],
   '1.025 sg': ['1.025?1025 1'],
+  '1.025 s.g.': ['1.025?1025 1'],
   '53.0 mS': ['53 mS/cm|ms'],
   '53,000 µS/cm': ['53000 uS/cm'],
   '53 000 μS/cm': ['53000 uS/cm'],
@@ -250,11 +252,11 @@ const HEAT: Forms = {
   '−2°': ['-2 deg'],
   'minus two degrees': ['-2 deg'],
   '5 degrees colder': ['5 deg Δ'],
-  '5 c warmer than the room': ['5 degC Δ'],
+  '5 c warmer than the room': ['5 degC_difference Δ'],
   '10 degrees above room temp': ['10 deg Δ'],
-  'a swing of 2F': ['2 degF Δ'],
+  'a swing of 2F': ['2 degF_difference Δ'],
   '3 degree swing': ['3 deg Δ'],
-  'drops by 5 F': ['5 degF Δ'],
+  'drops by 5 F': ['5 degF_difference Δ'],
   'drops to 66 F': ['66 degF'],
   '78f under the lights': ['78 degF'],
   '60/60 F': ['60 degF', '60 degF'],

@@ -102,27 +102,50 @@ describe('measurements as people type them', () => {
 });
 
 describe('any text', () => {
+  /** What measurements are made of, so that texts of these run into each other. */
+  const pieces = fc.constantFrom(
+    ...'1 12 1.5 1,200 1.200 0,5 1/2 ½ 1e3 .5 999999999999999999 $ € - + ± ~ < x * / : ; , . ( ) ° % # \' " in ft feet cm m l g gal h'.split(
+      ' ',
+    ),
+    ...'min kwh ppt c f degrees dkh a an the and or to by per of half quarter three hundred thousand dozen point minus about under over'.split(
+      ' ',
+    ),
+    ...'between from nearly week foot inch galons no3 90s 8500k 5/30 10:30 9pm salt mix tank price L W H ² ³'.split(
+      ' ',
+    ),
+    ' ',
+    ' ',
+    '\u00a0',
+  );
   const anyText = fc.oneof(
     fc.string({ unit: 'grapheme', maxLength: 200 }),
     fc.stringMatching(/^[0-9 xX./'"°a-z%-]{0,200}$/),
+    fc.array(pieces, { maxLength: 60 }).map((list) => list.join('')),
+    fc.array(pieces, { maxLength: 60 }).map((list) => list.join(' ')),
+    fc
+      .tuple(fc.array(pieces, { minLength: 1, maxLength: 4 }), fc.integer({ min: 1, max: 300 }))
+      .map(([list, times]) => list.join('').repeat(times)),
   );
 
-  test('is read without a failure, and every span lies inside it, in order', () => {
+  test('is read without a failure: every span lies inside it, behind the one before, and every value is finite', () => {
     fc.assert(
       fc.property(anyText, (text) => {
         const normal = normalText(text);
         let last = 0;
-        for (const { start, end, value } of measurementsIn(normal.text)) {
+        for (const { start, end, value, low = value, high = value, count = 1, group } of measurementsIn(normal.text)) {
           expect(start).toBeGreaterThanOrEqual(last);
           expect(end).toBeGreaterThan(start);
-          expect(Number.isFinite(value)).toBe(true);
+          expect(end).toBeLessThanOrEqual(normal.text.length);
+          for (const each of [value, low, high, count]) expect(Number.isFinite(each)).toBe(true);
+          expect(low).toBeLessThanOrEqual(high);
+          if (group) expect(group.index).toBeLessThan(group.size === 2 ? 3 : group.size);
           const [from, to] = originalSpan(normal, start, end);
           expect(from).toBeLessThanOrEqual(to);
           expect(to).toBeLessThanOrEqual(text.length);
-          last = start;
+          last = end;
         }
       }),
-      { numRuns: 2000 },
+      { numRuns: 4000 },
     );
   });
 

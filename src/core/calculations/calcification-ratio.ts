@@ -89,7 +89,6 @@ export const calcificationRatio = calculation({
     'salinity rise from dosing',
     'salt from two part',
     'salt from # part',
-    '# part',
     '2 part',
     '2-part',
     '2 part dosing',

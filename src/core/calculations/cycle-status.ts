@@ -195,6 +195,7 @@ export const cycleStatus = calculation({
     'done cycling',
     'finished cycling',
   ],
+  wording: /\bday \d+(?:[.,]\d+)?\b.*\bnitrites?\b/,
   inputs: {
     log: cycleLog({ withNitrite: true }),
     ...logLists,

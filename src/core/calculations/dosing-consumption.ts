@@ -161,7 +161,6 @@ export const dosingConsumption = calculation({
     'usage',
     'alk usage',
     'per day my tank',
-    '# dkh then',
     'first test',
     '~second test',
     '~dosed in between',

@@ -84,7 +84,6 @@ export const electricCord = calculation({
     'timer handle',
     'timer carry',
     'on a timer rated',
-    '# awg',
     'lights on one',
     'fixtures on one',
     'how many lights on one',

@@ -94,11 +94,12 @@ export const heaterStuckOn = calculation({
     'max temperature',
     'runaway # w heater',
     'runaway # watt heater',
-    '# w heater takes',
     'stuck # watt heater',
     'stuck # w heater',
     'stuck # watt',
   ],
+  wording:
+    /\bheaters?\b.*\b(?:stuck|sticks?|stays|fails|failed|failing|jam\w*|weld\w*|locks?|locked) (?:\w+ )?(?:on|closed|shut)\b|\b(?:stuck|runaway|run away|welded|jammed)\b.*\bheaters?\b|\b(?:never|wont|won't|doesn't|doesnt|does not|cannot) (?:turn|turns|shut|shuts|switch|switches|switched) off\b/,
   inputs: {
     heater_power: quantity('power', { ...heaterPower, name: 'power of the heater that sticks on' }),
     start_temperature: quantity('temperature', {
@@ -119,6 +120,7 @@ export const heaterStuckOn = calculation({
       'hits',
       'hit',
       'gets to',
+      'is it',
       'until',
       'till',
     ]),

@@ -95,6 +95,13 @@ export const heaterWarmUp = calculation({
     'to get # gallons',
     'get # gal from',
     'get # l from',
+    'get back to',
+    'get back up to',
+    'back to temp',
+    'back up to temp',
+    'how long to get',
+    'how long to get back',
+    'how long till its warm',
   ],
   wording:
     /\b(?:how (?:long|many hours|soon)|hours|time|when)\b.*\b(?:heat|heating|heats|warm|warming|warms|up to|bring|reach|be \d+)\b|\bhow (?:long|many hours)\b.*\bfrom \d[\d.,]* (?:f |c )?to \d|\b(?:heat|warm|heating|warming)(?: it)? up\b|\b(?:filled|cold|currently|from the tap)\b.*\b(?:want|wanted|to)\b.*\bhow (?:long|many hours)\b/,

@@ -72,8 +72,6 @@ export const lightHours = calculation({
     'how bright',
     'how intense',
     'for # mol',
-    '# mol in',
-    '# mol per day',
     'dli # at',
     'dli of',
     'reach # mol',

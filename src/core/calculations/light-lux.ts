@@ -33,7 +33,6 @@ export const lightLux = calculation({
     'lux reading',
     'in lux',
     'k lux',
-    '# lux',
     'phone shows',
     'app shows',
     'app says',

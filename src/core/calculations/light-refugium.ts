@@ -61,6 +61,7 @@ export const lightRefugium = calculation({
     '~algae',
     '~display on',
   ],
+  wording: /\b(?:refugium|fuge|chaeto|macro ?algae|scrubber|algae light)\b/,
   inputs: {
     display_on: clock({
       ...lightsOn,

@@ -42,7 +42,6 @@ export const salinityFromSg = calculation({
     'gravity #',
     'sg #',
     'sg of #',
-    '# sg',
     'gravity to salinity',
     'gravity to ppt',
     'gravity in ppt',

@@ -36,7 +36,6 @@ export const saltRaiseBySwap = calculation({
     'swap with # ppt',
     'with # ppt water',
     'of # ppt water',
-    '# ppt water',
     'water changes of # ppt',
     'higher salinity water',
     'saltier new water',

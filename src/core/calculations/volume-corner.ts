@@ -1,8 +1,8 @@
 import { quantity, result, step } from '../calculation.js';
 import { filledToTheRim, fullTankIsHeavy, readAsInsideSizes, solidsTakeTheirShare } from '../cautions/tank.js';
 import { calculation } from '../define.js';
-import { height, width } from '../inputs/display.js';
-import { noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
+import { width } from '../inputs/display.js';
+import { heightOrDepth, noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
 
 export const volumeCorner = calculation({
   id: 'volume.corner',
@@ -10,13 +10,39 @@ export const volumeCorner = calculation({
   title: 'Water in a corner tank with a cut front',
   question: 'How much water is in a square tank whose front corner is cut off?',
   part: 'tank',
-  cues: [...volumeCues, ...shapeCues('corner', 'pentagon', 'five sided', 'cut corner', 'diamond', 'delta')],
+  cues: [
+    ...volumeCues,
+    ...shapeCues('corner', 'pentagon', 'five sided', 'cut corner', 'diamond', 'delta'),
+    'chamfered',
+    'cut off corner',
+    'corner cut off',
+    'cut away',
+    'five-sided',
+    '5 sided',
+    'pentagonal',
+    'front corner cut',
+  ],
   inputs: {
     side: quantity('length', {
       ...width,
       symbol: 'a',
       name: 'back side, corner to corner',
-      words: ['sides', 'side', 'back side', 'along the wall', 'each side'],
+      words: [
+        'sides',
+        'side',
+        'back side',
+        'along the wall',
+        'each side',
+        'each back side',
+        'back pane',
+        'back glass',
+        'back wall',
+        'along the back',
+        'along each wall',
+        'on the walls',
+        'walls',
+        'back edge',
+      ],
       ask: 'How long is the tank along each wall?',
       example: '24 in or 60 cm',
       profile: 'display.side',
@@ -24,13 +50,30 @@ export const volumeCorner = calculation({
     cut: quantity('length', {
       symbol: 'c',
       name: 'leg of the cut-off corner',
-      words: ['cut', 'cut off', 'leg', 'cut leg', 'missing', 'corner cut'],
+      words: [
+        'cut',
+        'cut off',
+        'leg',
+        'cut leg',
+        'missing',
+        'corner cut',
+        'cut away',
+        'cutaway',
+        'chamfer',
+        'chamfered',
+        'corner cut off',
+        'cut corner',
+        'truncated',
+        'cut is',
+        'cut at',
+        'bevel',
+      ],
       range: [0.01, 6, 'm'],
       ask: 'How much of each front side does the cut take away?',
       example: '10 in or 25 cm',
       profile: 'display.cut',
     }),
-    height,
+    height: heightOrDepth,
     ...paneInputs,
   },
   rules: [

@@ -2,8 +2,8 @@ import { quantity, result, step } from '../calculation.js';
 import { filledToTheRim, fullTankIsHeavy, readAsInsideSizes, solidsTakeTheirShare } from '../cautions/tank.js';
 import { pi } from '../constants.js';
 import { calculation } from '../define.js';
-import { height, width } from '../inputs/display.js';
-import { noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
+import { width } from '../inputs/display.js';
+import { heightOrDepth, noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
 
 export const volumeCylinder = calculation({
   id: 'volume.cylinder',
@@ -12,24 +12,32 @@ export const volumeCylinder = calculation({
   question: 'How much water is in a cylinder?',
   part: 'tank',
   cues: [
-    'round tank',
     'tube aquarium',
     'tube tank',
     ...volumeCues,
     ...shapeCues('cylinder', 'cylindrical', 'round', 'circular', 'drum', 'barrel'),
+    'circle',
+    'column tank',
+    'stock tank',
+    'round column',
+    'round aquarium',
   ],
   inputs: {
     diameter: quantity('length', {
       ...width,
       symbol: 'D',
       name: 'diameter',
-      words: ['diameter', 'across', 'wide', 'dia', 'in diameter'],
+      words: ['diameter', 'across', 'wide', 'dia', 'in diameter', 'across the top', 'diam', 'ft across', 'round is'],
       ask: 'How wide is it across, outside?',
       example: '24 in or 60 cm',
       profile: 'display.diameter',
     }),
-    height,
+    height: heightOrDepth,
     ...paneInputs,
+    glass_thickness: quantity('length', {
+      ...paneInputs.glass_thickness,
+      words: [...(paneInputs.glass_thickness.words ?? []), 'wall'],
+    }),
   },
   constants: { pi },
   rules: [noInside('D', 'diameter'), noWater],

@@ -1,8 +1,8 @@
 import { quantity, result, step } from '../calculation.js';
 import { filledToTheRim, fullTankIsHeavy, readAsInsideSizes, solidsTakeTheirShare } from '../cautions/tank.js';
 import { calculation } from '../define.js';
-import { height, width } from '../inputs/display.js';
-import { noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
+import { width } from '../inputs/display.js';
+import { heightOrDepth, noInside, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
 
 export const volumeHexagon = calculation({
   id: 'volume.hexagon',
@@ -10,18 +10,46 @@ export const volumeHexagon = calculation({
   title: 'Water in a hexagonal tank',
   question: 'How much water is in a tank with six equal sides?',
   part: 'tank',
-  cues: [...volumeCues, ...shapeCues('hexagon', 'hexagonal', 'hex', 'six sided', 'six equal sides')],
+  cues: [
+    ...volumeCues,
+    ...shapeCues('hexagon', 'hexagonal', 'hex', 'six sided', 'six equal sides'),
+    '6 sided',
+    'six sides',
+    '6 sides',
+    'hexagon aquarium',
+    'hex aquarium',
+  ],
   inputs: {
     across_flats: quantity('length', {
       ...width,
       symbol: 'f',
       name: 'across flats, side to opposite side',
-      words: ['across flats', 'across', 'across the flats', 'flat to flat', 'wide', 'side to side'],
+      words: [
+        'across flats',
+        'across',
+        'across the flats',
+        'flat to flat',
+        'wide',
+        'side to side',
+        'flats',
+        'between flats',
+        'flat side',
+        'flat side to flat side',
+        'opposite side',
+        'to opposite side',
+        'opposite panes',
+        'pane to pane',
+        'between the panes',
+        'opposite panes are',
+        'opposite sides are',
+        'panes are',
+        'sides are',
+      ],
       ask: 'How wide is it from one side to the opposite side?',
       example: '24 in or 60 cm',
       profile: 'display.across_flats',
     }),
-    height,
+    height: heightOrDepth,
     ...paneInputs,
   },
   rules: [noInside('f', 'width across flats'), noWater],

@@ -2,8 +2,8 @@ import { quantity, result, step } from '../calculation.js';
 import { filledToTheRim, fullTankIsHeavy, readAsInsideSizes, solidsTakeTheirShare } from '../cautions/tank.js';
 import { pi } from '../constants.js';
 import { calculation } from '../define.js';
-import { height, width } from '../inputs/display.js';
-import { noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
+import { width } from '../inputs/display.js';
+import { heightOrDepth, noWater, paneInputs, shapeCues, volumeCues } from '../inputs/tank-shape.js';
 
 export const volumeQuarterCylinder = calculation({
   id: 'volume.quarter_cylinder',
@@ -11,18 +11,53 @@ export const volumeQuarterCylinder = calculation({
   title: 'Water in a quarter-round corner tank',
   question: 'How much water is in a quarter of a cylinder, two straight sides and a round front?',
   part: 'tank',
-  cues: ['round front', ...volumeCues, ...shapeCues('quarter cylinder', 'quarter round', 'quarter circle', 'quarter')],
+  cues: [
+    'round front',
+    ...volumeCues,
+    ...shapeCues('quarter cylinder', 'quarter round', 'quarter circle', 'quarter'),
+    'pie shaped',
+    'pie shape',
+    'pie slice',
+    'slice of pie',
+    'slice of a pie',
+    'pizza slice',
+    'wedge',
+    'quarter of a circle',
+    'quarter of a cylinder',
+    'rounded corner tank',
+    'corner tank with a round front',
+    'curved corner tank',
+    'corner tank with a curved front',
+    'corner tank has a curved front',
+    'corner tank has a round front',
+  ],
   inputs: {
     radius: quantity('length', {
       ...width,
       symbol: 'R',
       name: 'straight side, corner to front',
-      words: ['radius', 'sides', 'side', 'straight side', 'each side', 'straight sides'],
+      words: [
+        'radius',
+        'sides',
+        'side',
+        'straight side',
+        'each side',
+        'straight sides',
+        'each straight side',
+        'on each side',
+        'along each wall',
+        'along the wall',
+        'on the wall',
+        'walls',
+        'each wall',
+        'from the corner',
+        'straight edge',
+      ],
       ask: 'How long is a straight side, from the corner to the front?',
       example: '28 in or 70 cm',
       profile: 'display.radius',
     }),
-    height,
+    height: heightOrDepth,
     ...paneInputs,
   },
   constants: { pi },

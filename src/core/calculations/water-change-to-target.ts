@@ -133,6 +133,9 @@ export const waterChangeToTarget = calculation({
     '~no3',
     '~po4',
     '~nitrite',
+    '~rises',
+    '~changes',
+    'every # weeks',
   ],
   wording:
     /\bhow (?:many|often)\b.*\b(?:changes?|wcs?)\b|\bnumber of (?:\w+ ){0,2}?changes\b|\b(?:lower|reduce|bring|get|drop|cut)(?:ting|ing|ering)? (?:\w+ ){0,3}?(?:nitr\w+|no 3|no 2|phosphates?|po 4)\b|\b(?:nitr\w+|no 3|no 2|phosphates?|po 4) (?:(?:is|at|now|of) )?(?:from )?\d[\d.,]* (?:(?:ppm|mg|l|now|and|i) ){0,3}?(?:(?:want|need) |(?:down )?to (?!ppm))/,

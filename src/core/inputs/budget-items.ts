@@ -62,7 +62,7 @@ const BEFORE_ITEMS = [
   'budget',
   'builds? costs?',
   'build (?:come|comes|add|adds up)',
-  'cost of (?:the build|my build|everything|it all)',
+  'cost of (?:(?:the|my|our|this)(?: whole)? build|everything|it all)',
   'adds? (?:it )?(?:all )?up',
   'total(?: build)?(?: costs?| price)?',
   'grand total',
@@ -82,7 +82,7 @@ export const budgetItems = lookup({
   suggestions: ['1 at 900, 2 at 75, 20 at 4.50', 'tank 900, 3 x 45, stand 380'],
   symbols: { n_i: '1', c_i: 'currency' },
   pattern: new RegExp(
-    `(?<=\\b(?:${BEFORE_ITEMS})\\b(?: for| of| is| to)?:?\\s+)(?!(?:for|of|is|to|total|build|costs?|price|list)\\b)[a-z0-9$€£].*?(?=,?\\s*(?:and |plus |with |incl |including |keep |keeping )*(?:\\d+(?:\\.\\d+)? ?%|(?:${AFTER_ITEMS})\\b)|[?.!]?$)`,
+    `(?<=\\b(?:${BEFORE_ITEMS})\\b(?: for| of| is| to)?:?\\s+)(?!(?:for|of|is|to|my|our|the|this|total|build|costs?|price|list)\\b)[a-z0-9$€£].*?(?=,?\\s*(?:and |plus |with |incl |including |keep |keeping )*(?:\\d+(?:\\.\\d+)? ?%|(?:${AFTER_ITEMS})\\b)|[?.!]?$)`,
   ),
   read,
 });

@@ -8,7 +8,17 @@ export const displaySurface = {
   display_area: quantity('area', {
     symbol: 'A_d',
     name: 'water surface of the display',
-    words: ['display area', 'surface', 'surface area', 'water surface', 'display'],
+    words: [
+      'display area',
+      'surface',
+      'surface area',
+      'water surface',
+      'display',
+      'display surface',
+      'tank surface',
+      'surface of',
+      'tank area',
+    ],
     range: [0.01, 20, 'm2'],
     needed: false,
     ask: 'How large is the water surface of the display?',
@@ -28,7 +38,7 @@ export const displaySurfaceStep: Step = step('A_d', '(L - 2*t)*(W - 2*t)', 'area
 export const boxArea = quantity('area', {
   symbol: 'A_b',
   name: 'plan area of the overflow box',
-  words: ['overflow box', 'box', 'box area', 'overflow'],
+  words: ['overflow box', 'box', 'box area', 'overflow', 'overflow box of', 'overflow box is', 'box is', 'weir box'],
   range: [0, 2, 'm2'],
   usual: [0.003, 0.2, 'm2'],
   ask: 'What is the inside plan area of the overflow box? 0 if there is none.',

@@ -16,10 +16,21 @@ export const paneMaterial = (properties?: Properties): ChoiceInput =>
     ask: 'Glass or acrylic?',
     default: 'glass',
     options: {
-      glass: { label: 'glass', words: ['glass'], ...(properties && { gives: properties.glass }) },
+      glass: { label: 'glass', words: ['glass', 'glas'], ...(properties && { gives: properties.glass }) },
       acrylic: {
         label: 'acrylic',
-        words: ['acrylic', 'plexi', 'plastic'],
+        words: [
+          'acrylic',
+          'acryl',
+          'perspex',
+          'plexi',
+          'plexiglas',
+          'plexiglass',
+          'pmma',
+          'plastic tank',
+          'plastic aquarium',
+          'of plastic',
+        ],
         ...(properties && { gives: properties.acrylic }),
       },
     },

@@ -33,20 +33,20 @@ const simplified = (text: string): string =>
     .replace(/½/g, ' 1/2')
     .replace(/¾/g, ' 3/4')
     .replace(/¼/g, ' 1/4')
-    .replace(/(\d)\.5\s*(?=in|"|inch|sch|$)/g, '$1-1/2')
-    .replace(/(\d)\.25\s*(?=in|"|inch|sch|$)/g, '$1-1/4')
+    .replace(/(\d)\.5\s*(?=in|"|inch|sch|$)/g, '$1-1/2 ')
+    .replace(/(\d)\.25\s*(?=in|"|inch|sch|$)/g, '$1-1/4 ')
     .replace(/\b0?\.75/g, '3/4')
     .replace(/\b0?\.5\b/g, '1/2')
     .replace(/three[- ]quarters?/g, '3/4')
     .replace(/\bhalf\b/g, '1/2')
-    .replace(/\b(inches|inch)\b|"|″/g, ' in')
+    .replace(/(?:\b|(?<=\d))(inches|inch)\b|"|″/g, ' in')
     .replace(/\b(one)\b/g, '1')
     .replace(/\b(two)\b/g, '2')
     .replace(/(\d) (\d\/\d)/g, '$1-$2')
     .replace(/(\d)\s*and (?:a )?(\d\/\d)/g, '$1-$2')
     .replace(/\bsch(edule)?\.?\s*/g, 'schedule ')
     .replace(
-      /\b(pipes?|pvc|lines?|drains?|tube|a|bore|standpipes?|siphon|plumbing|emergency|bulkhead|returns?|riser)\b/g,
+      /\b(pipes?|pvc|lines?|drains?|tube|a|an|is|of|size|dia|diameter|bore|stand ?pipes?|drainpipes?|down ?pipes?|siphon|plumbing|emergency|bulkhead|returns?|riser|stack|tubing|hose|full|open|ended|top|vertical|main|dry|rigid|overflow)\b/g,
       ' ',
     )
     .replace(/(\d)\s*mm/g, '$1 mm')
@@ -72,16 +72,24 @@ export function findPipes(text: string): readonly PipeRow[] {
   return [...rows].sort((a, b) => Number(b.name.includes('PN 16')) - Number(a.name.includes('PN 16')));
 }
 
-/** A size with its schedule or pressure class, or with what it is a size of: `1 1/2" pvc`, `40 mm drain`. A bare whole number is no pipe: "2 drains". */
+/**
+ * A size with its schedule or pressure class, or with what it is a size of, before or behind it: `1 1/2" pvc`, `40 mm full
+ * siphon drain`, `pipe 32 mm`. A bare whole number is no pipe: "2 drains".
+ */
 const PIPE_IN_TEXT = (() => {
-  const fraction = '(?:(?:\\d+[ -])?\\d+/\\d+|(?:one and a |1 and a )?half|three[ -]quarter)';
+  const fraction = '(?:(?:\\d+[ -])?\\d+/\\d+|(?:one and a |1 and a )?half|three[ -]quarters?)';
   const unit = '[ -]?(?:inch(?:es)?|in|"|mm)';
   const rating = '(?:sch(?:edule)?\\.?\\s*(?:40|80)|pn\\s*\\d+)';
+  const kind = '(?:(?:full|open|ended|top|vertical|main|emergency|siphon|dry|rigid|return|overflow|pvc) )*';
   const thing =
-    '(?:pvc|pipes?|drains?|standpipes?|siphon|line|plumbing|emergency|bulkhead|riser|return (?:line|pipe))(?![a-z])';
+    '(?:pvc|(?:down ?|drain)?pipes?|drains?|stand ?pipes?|siphon|line|plumbing|emergency|bulkhead|riser|stack|tubing|hose|return (?:line|pipe))(?![a-z])';
   const whole = '\\d+(?:\\.\\d+)?';
+  const before = '(?:(?:drain|stand ?)?pipe|pvc|drain|siphon|plumbing|riser|tubing|hose|return line)';
+  // "The drain 2 in below the rim", "the pipe 40 in long": a place, a length.
+  const measures =
+    '(?!\\s*(?:long|drop|down|below|under|above|over|from|of|to|up|off|high|tall|deep|water|x|by)(?![a-z]))';
   return new RegExp(
-    `(?:${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${thing})|${whole}\\s*${rating}|(?:use|with an?|to an?|same with) (?:${fraction}|${whole})${unit}(?=\\s*(?:$|[.?!,]|instead))`,
+    `(?:${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${kind}${thing})|${whole}\\s*${rating}|(?:use|with an?|to an?|same with) (?:${fraction}|${whole})${unit}(?=\\s*(?:$|[.?!,]|instead))|(?<=\\b${before} (?:(?:is|of|size|dia|diameter) )*(?:an? )?)(?:${fraction}|${whole})${unit}(?![a-z])${measures}`,
   );
 })();
 
@@ -106,7 +114,25 @@ export const pipe = lookup({
 export const insideDiameter = quantity('length', {
   symbol: 'D',
   name: 'pipe bore',
-  words: ['bore', 'inside diameter', 'id', 'inner diameter'],
+  words: [
+    'bore',
+    'inside diameter',
+    'id',
+    'inner diameter',
+    'inside',
+    'inner',
+    'mm inside',
+    'in inside',
+    'inside dia',
+    'inner dia',
+    'internal diameter',
+    'bore is',
+    'mm bore',
+    'in bore',
+    'inch bore',
+    'mm id',
+    'mm inner',
+  ],
   range: [8, 110, 'mm'],
   usual: [8, 110, 'mm'],
   units: { metric: 'mm', us: 'in' },
@@ -126,7 +152,7 @@ function nearestSize(pipeText: string | undefined): PipeSize {
 
 const lossOf = (row: FittingRow, size: PipeSize): number => (typeof row.K === 'number' ? row.K : row.K[size]);
 
-const COUNT = '(?:\\d+|a|an|one|two|three|four|five|six)\\s*x?\\s+';
+const COUNT = '(?:\\d+|no|zero|a|an|one|two|three|four|five|six)\\s*x?\\s+';
 const PART_WAY = '(?:(?:half|part(?:ly)?|partially|mostly|nearly)[- ](?:closed|open|shut) )?';
 /** Names that mean a fitting even without a count before them. */
 const PLAIN_NAME =
@@ -150,6 +176,7 @@ const readFittings =
       if (partClosed(word)) return PART_CLOSED;
       const row = findFitting(word);
       if (!row) return `“${word}” is not a fitting in the table: try 2 elbows, 1 gate valve, 1 union, 1 tee.`;
+      if (count === 0) continue;
       rows.set(row, isEntrance(row) || isExit(row) ? 1 : (rows.get(row) ?? 0) + count);
     }
     const listed = [...rows.keys()];
@@ -222,7 +249,18 @@ const PART_CLOSED =
 const isEntrance = (row: FittingRow): boolean => row.fitting.startsWith('entrance') || row.fitting === 'bulkhead_flush';
 const isExit = (row: FittingRow): boolean => row === EXIT;
 
-const COUNT_WORDS: Record<string, number> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 };
+const COUNT_WORDS: Record<string, number> = {
+  no: 0,
+  zero: 0,
+  a: 1,
+  an: 1,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+};
 
 /** “90 elbow” is one elbow of 90 degrees, not ninety of them. */
 const ANGLE_FIRST = /^(?:45|90|180)\s*(?:°|-?\s*deg|(?:return|elbow|ell|bend|u-?bend|sweep|long|standard)\b)/;
@@ -235,7 +273,7 @@ function splitList(text: string): { count: number; text: string }[] {
     .filter(Boolean)
     .map((part) => {
       if (ANGLE_FIRST.test(part)) return { count: 1, text: part };
-      const match = part.match(/^(\d+|a|an|one|two|three|four|five|six)\s*[x×]?\s+(.*)$/);
+      const match = part.match(/^(\d+|no|zero|a|an|one|two|three|four|five|six)\s*[x×]?\s+(.*)$/);
       return match ? { count: COUNT_WORDS[match[1]!] ?? Number(match[1]), text: match[2]! } : { count: 1, text: part };
     });
 }

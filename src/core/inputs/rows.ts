@@ -54,9 +54,9 @@ const wordsOf = (column: Column): string[] =>
     .flatMap(({ id, words }) => [id.toLowerCase(), ...words])
     .sort((a, b) => b.length - a.length);
 
-/** `60 W`; where a bare number will do the unit may be missing. */
+/** `60 W`, and no `60 watt hours`; where a bare number will do the unit may be missing. */
 const patternOf = (column: Column): string =>
-  `(${NUMBER})\\s*(${wordsOf(column).map(literal).join('|')})${column.bare ? '?' : ''}(?![a-z])`;
+  `(${NUMBER})\\s*(${wordsOf(column).map(literal).join('|')})${column.bare ? '?' : ''}(?![a-z]|[- ]hours?(?![a-z]))`;
 
 /** The unit that the tail of a structured list names for a column, in its place: `[[0, 4.2]] L/h, m`. */
 function unitsOfList(tail: string, columns: readonly Column[]): UnitRow[] {

@@ -5,7 +5,19 @@ export const standInputs = {
   stand_mass: quantity('mass', {
     symbol: 'm_st',
     name: 'stand or cabinet',
-    words: ['stand', 'cabinet', 'stand weighs'],
+    words: [
+      'stand',
+      'cabinet',
+      'stand weighs',
+      'metal stand',
+      'steel stand',
+      'wooden stand',
+      'frame',
+      'cabinet weighs',
+      'furniture',
+      'stand is',
+      'cabinet is',
+    ],
     range: [0, 5000, 'kg'],
     usual: [10, 300, 'kg'],
     default: { value: 0, unit: 'kg', why: 'not counted until you say' },
@@ -16,7 +28,7 @@ export const standInputs = {
   foot_length: quantity('length', {
     symbol: 'L_f',
     name: 'length of the footprint on the floor',
-    words: ['footprint', 'foot length', 'stand footprint'],
+    words: ['footprint', 'foot length', 'stand footprint', 'foot print', 'stands on', 'base of the stand'],
     range: [0.05, 8, 'm'],
     default: { same: 'length' },
     needed: false,
@@ -38,7 +50,7 @@ export const standInputs = {
   feet: quantity('count', {
     symbol: 'n_f',
     name: 'number of feet or legs',
-    words: ['feet', 'legs', 'levelling feet', 'castors'],
+    words: ['feet', 'legs', 'levelling feet', 'castors', 'leveling feet', 'levelers', 'casters', 'adjustable feet'],
     range: [3, 30, 'count'],
     whole: true,
     needed: false,

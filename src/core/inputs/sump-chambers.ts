@@ -5,7 +5,30 @@ const CHAMBERS = 8;
 const BY_LENGTH = 6;
 
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'] as const;
-const nth = (i: number) => `${ORDINALS[i - 1]} chamber`;
+const NUMBERS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'] as const;
+/** What people call a chamber: the first chamber, section 2, compartment three. */
+const namesOf = (i: number): string[] =>
+  ['chamber', 'section', 'compartment'].flatMap((thing) => [
+    `${ORDINALS[i - 1]} ${thing}`,
+    `${thing} ${i}`,
+    `${thing} ${NUMBERS[i - 1]}`,
+  ]);
+/** Said of any chamber: chambers are told one after the other, so that the first level belongs to the first. */
+const LEVEL_WORDS = [
+  'level',
+  'of water',
+  'cm water',
+  'in water',
+  'inch water',
+  'water level',
+  'deep',
+  'water',
+  'water at',
+  'at',
+  'with',
+  'filled',
+  'filled to',
+];
 
 const each = <T>(count: number, make: (i: number) => T): T[] => Array.from({ length: count }, (_, k) => make(k + 1));
 
@@ -16,7 +39,7 @@ const area = (i: number): Input =>
   quantity('area', {
     symbol: `A_${i}`,
     name: `area of chamber ${i}`,
-    words: [nth(i), `${nth(i)} area`, `area of the ${nth(i)}`],
+    words: namesOf(i),
     range: [0, 4, 'm2'],
     aboveLow: true,
     ...(i <= BY_LENGTH ? { default: { formula: `l_${i}*W_i` } } : {}),
@@ -33,7 +56,11 @@ const level = (i: number): Input =>
   quantity('length', {
     symbol: `z_${i}`,
     name: `water level in chamber ${i}`,
-    words: [`${nth(i)} level`, `level in the ${nth(i)}`, ...(i === 1 ? ['level', 'chamber water at'] : [])],
+    words: [
+      ...namesOf(i).map((name) => `${name} level`),
+      ...namesOf(i).flatMap((name) => [`water in ${name}`, `level in ${name}`]),
+      ...LEVEL_WORDS,
+    ],
     range: [0, 1.5, 'm'],
     usual: [5, 60, 'cm'],
     ...(i === 1 ? {} : { needed: { any: [given(`chamber_${i}_area`), ...lengthOf(i)] } }),
@@ -46,7 +73,7 @@ const lengthInput = (i: number): Input =>
   quantity('length', {
     symbol: `l_${i}`,
     name: `inside length of chamber ${i}`,
-    words: [nth(i), `${nth(i)} length`, `${nth(i)} long`],
+    words: [...namesOf(i), 'long', 'length'],
     range: [0.01, 3, 'm'],
     usual: [5, 100, 'cm'],
     needed: false,

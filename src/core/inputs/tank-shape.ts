@@ -1,5 +1,5 @@
 import { quantity, type Rule } from '../calculation.js';
-import { bottomThickness, freeboard, glassThickness } from './display.js';
+import { bottomThickness, freeboard, glassThickness, height } from './display.js';
 
 /** What people ask of a tank of any shape; the name of the shape decides between them. */
 export const volumeCues = [
@@ -24,7 +24,24 @@ export const paneInputs = {
   water_height: quantity('length', {
     symbol: 'h_w',
     name: 'height of the water inside',
-    words: ['of water', 'water deep', 'deep', 'water height', 'water depth', 'filled to', 'full to'],
+    words: [
+      'of water',
+      'water deep',
+      'deep',
+      'water height',
+      'water depth',
+      'filled to',
+      'full to',
+      'water stands',
+      'water inside',
+      'water is at',
+      'water up to',
+      'filled',
+      'fill it to',
+      'filled up to',
+      'water at',
+      'level inside',
+    ],
     range: [0.01, 6, 'm'],
     needed: false,
     ask: 'How high does the water stand, from the inside bottom?',
@@ -32,6 +49,9 @@ export const paneInputs = {
   }),
   freeboard: quantity('length', { ...freeboard, default: [{ formula: 'H - t_b - h_w' }, { value: 0, unit: 'mm' }] }),
 };
+
+/** Of a tank that has no front and back: how deep it is says how high. */
+export const heightOrDepth = quantity('length', { ...height, words: [...(height.words ?? []), 'deep', 'depth'] });
 
 /** @param symbol of an outside size with a pane at both ends     @param what its name in the sentence */
 export const noInside = (symbol: string, what: string): Rule => ({
