@@ -135,6 +135,8 @@ export function whichIsMeant(
       return alike && value && 'si' in value ? [{ id: other, distance: Math.abs(value.si - reading.si) }] : [];
     });
     const [first, second] = rivals.sort((a, b) => a.distance - b.distance);
+    // With one value of its kind to change, that is the one: "what about 3 cm" where the bore came from a table.
+    if (first && !second && !given[id]) moved[id] = first.id;
     if (!first || !second) continue;
     if (first.distance > CLEARLY_NEARER * second.distance) return { mention, between: rivals.map((rival) => rival.id) };
     moved[id] = first.id;

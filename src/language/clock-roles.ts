@@ -3,7 +3,7 @@ import { type ClockWindow, lightWindow } from '../core/models/clock-window.js';
 import type { Given } from '../core/outcome.js';
 import { clockText, readClock } from '../core/quantity/clock-text.js';
 import type { TextRole } from './choices.js';
-import { holdsPhrase, isLittle, type Words } from './cues.js';
+import { findPhrase, holdsPhrase, isLittle, type Words } from './cues.js';
 
 const TIME =
   '(?:(?<![\\d.])(?:\\d{1,2}[:h]\\d{2}(?!\\d)\\s*(?:[ap]\\.?m?\\.?(?![a-z]))?|\\d{1,2}(?:\\.\\d{2})?\\s*(?:[ap]\\.?m\\.?|[ap])(?![a-z])|noon|midday|midnight))';
@@ -47,7 +47,25 @@ export function clockRoles(
   const time = single?.[1] ?? single?.[2];
   if (!single || time === undefined || readClock(time) === undefined) return NOTHING;
   const start = single.index!;
-  return { roles: [{ id: clockIds[0]!, text: time.trim(), start, end: start + single[0].length }], given: {} };
+  const id = namedBefore(clockIds, inputs, words, single.index! + single[0].indexOf(time)) ?? clockIds[0]!;
+  return { roles: [{ id, text: time.trim(), start, end: start + single[0].length }], given: {} };
+}
+
+/** How far before a time the word may stand that says which it is, in characters. */
+const JUST_BEFORE = 6;
+
+/** Of several times of day the one whose word leads to the time: "until 11 pm". */
+function namedBefore(
+  ids: readonly string[],
+  inputs: Readonly<Record<string, Input>>,
+  words: Words,
+  start: number,
+): string | undefined {
+  return ids.find((id) =>
+    (inputs[id]!.words ?? []).some((word) =>
+      findPhrase(words, word).some(({ end }) => end <= start && start - end <= JUST_BEFORE),
+    ),
+  );
 }
 
 /** "10 to 8" is a window of the day; "1-1/2 in" is a size, and "38 to 35 ppt" is neither. */

@@ -14,6 +14,8 @@ const ABOUT_BEFORE = before(
   'about|around|abt|approx(?:imately)?\\.?|aprox|roughly|circa|ca\\.|close to|some|nearly|almost|maybe|probably|like|say|(?:just|a (?:bit|little)) (?:over|under)',
 );
 const ABOUT_BEHIND = behind('or so|or thereabouts|give or take|roughly|approx(?:imately)?');
+/** "What about 3 cm" asks; it is not nearly 3. */
+const ASKS_ABOUT = /(?:what|how)\s+about\s+$/;
 /** `ca 420` is calcium. */
 const CIRCA = /(?:^|[^a-z])ca\s+$/;
 const MOST_BEFORE = before(
@@ -59,6 +61,7 @@ function difference(mention: Mention): Mention {
 }
 
 const isAbout = (mention: Mention, ahead: string): boolean =>
-  ABOUT_BEFORE.test(ahead) || (CIRCA.test(ahead) && mention.units.length > 0 && !measures(mention, 'dissolved'));
+  (ABOUT_BEFORE.test(ahead) && !ASKS_ABOUT.test(ahead)) ||
+  (CIRCA.test(ahead) && mention.units.length > 0 && !measures(mention, 'dissolved'));
 
 export const around = ({ value }: Amount, spread: number) => ({ low: value - spread, high: value + spread });
