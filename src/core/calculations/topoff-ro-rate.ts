@@ -70,6 +70,12 @@ export const topoffRoRate = calculation({
     'osmosis make',
     'osmosis give',
     'my osmosis',
+    'real rate',
+    'really get',
+    'on the box',
+    'actual production',
+    'what comes out really',
+    'comes out really',
   ],
   wording:
     /\b(?:how much|what)\b.*\b(?:ro|rodi|membranes?)\b.*\b(?:makes?|gives?|get|produce|output)\b|\b(?:output|production)\b.*\bmembranes?\b/,

@@ -256,6 +256,18 @@ export const returnLineInputs = {
       'of tubing',
       'of hose',
       'pipe is',
+      'feet pipe',
+      'foot pipe',
+      'inches of pipe',
+      'feet of pvc',
+      'ft of pvc',
+      'feet of hose',
+      'm hose',
+      'ft hose',
+      'm long',
+      'ft long',
+      'feet long',
+      'pipe length is',
     ],
     range: [0, 60, 'm'],
     usual: [0.3, 10, 'm'],
@@ -284,7 +296,7 @@ const listed: Condition = { given: 'outlet_sizes' };
 const SIZE = '(?:(?:\\d+[ -])?\\d+/\\d+|\\d+(?:\\.\\d+)?)(?:[ -]?(?:inch(?:es)?|in|"|mm))?';
 /** A whole number without a unit counts the outlets. */
 const SURE_SIZE =
-  '(?:(?:\\d+[ -])?\\d+/\\d+(?:[ -]?(?:inch(?:es)?|in|"))?|\\d+(?:\\.\\d+)?[ -]?(?:inch(?:es)?|in|"|mm))';
+  '(?:(?:half|three[ -]quarters?)[ -]inch|(?:\\d+[ -])?\\d+/\\d+(?:[ -]?(?:inch(?:es)?|in|"))?|\\d+(?:\\.\\d+)?[ -]?(?:inch(?:es)?|in|"|mm))';
 const OUTLET_WORD = '(?:outlets?|nozzles?|branch(?:es)?|returns)(?![a-z])';
 
 /** One size: no bore, and no list of several. */
