@@ -64,6 +64,12 @@ export const drainClog = calculation({
     'what still gets through',
     'still gets through',
     'gets through',
+    'of my siphon',
+    'of the siphon',
+    'siphon is blocked',
+    'siphon blocked',
+    'of my drain is',
+    'of my siphon is blocked',
   ],
   wording:
     /\b\d+ (?:percent )?(?:blocked|clogged|plugged|stuffed)\b|\b(?:half|third|quarter|partly|partially)\b.*\b(?:blocked|clogged|plugged|stuffed)\b/,

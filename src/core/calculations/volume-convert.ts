@@ -99,6 +99,13 @@ export const volumeConvert = calculation({
     'cubic metre how many',
     'in normal litres',
     'in normal liters',
+    'gal litres',
+    'gal liters',
+    'litres gal',
+    'liters gal',
+    'us gal litres',
+    'us gal liters',
+    'in real units',
   ],
   inputs: {
     volume: quantity('volume', {

@@ -63,6 +63,10 @@ export const volumeSystem = calculation({
     'whole thing',
     'volume of the whole',
     'tank water and sump',
+    'true total',
+    'really in total',
+    'everything together',
+    'all of it together',
   ],
   inputs: {
     length: quantity('length', { ...length, needed: { not: { given: 'display_volume' } } }),

@@ -95,7 +95,7 @@ const PIPE_IN_TEXT = (() => {
   const measures =
     '(?!\\s*(?:long|drop|down|below|under|above|over|from|of|to|up|off|high|tall|deep|water|x|by)(?![a-z]))';
   return new RegExp(
-    `(?:${spoken}|${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${kind}${thing})|${whole}\\s*${rating}|(?:use|with an?|to an?|same with) (?:${fraction}|${whole})${unit}(?=\\s*(?:$|[.?!,]|instead))|(?<=\\b(?:${before}:? (?:(?:is|of|size|dia|diameter):? )*(?:an? )?|${lengthOf}))(?:${fraction}|${whole})${unit}(?![a-z])${measures}|(?<=\\b${before}: )${whole}${unit}(?![a-z]| (?:long|drop|x)(?![a-z]))`,
+    `(?:${spoken}|${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${kind}${thing})|${whole}\\s*${rating}|(?:use|with an?|to an?|same with) (?:${fraction}|${whole})${unit}(?=\\s*(?:$|[.?!,]|instead))|(?<=\\b(?:${before}:? (?:(?:is|of|size|dia|diameter):? )*(?:an? )?|${lengthOf}))(?:${fraction}|${whole})${unit}(?![a-z])${measures}|(?<=\\b${before}: )${whole}${unit}(?![a-z]| (?:long|drop|x)(?![a-z:]))`,
   );
 })();
 
