@@ -73,6 +73,12 @@ export const drainbackVolume = calculation({
     'will it flood',
     'siphon back',
     'water in the pipes',
+    'after an outage',
+    'in the sump after',
+    'in the sump after an outage',
+    'after a power cut',
+    'after a power outage',
+    'drains to the sump',
   ],
   wording: /\bhow (?:much|many)\b.*\b(?:back|comes? down|drains? down|runs? down)\b/,
   inputs: {

@@ -85,7 +85,7 @@ export const pumpFlowNeeded = calculation({
     'pump for # gal',
     'pump for # gallons',
     'how strong a pump',
-    'how strong',
+    '~how strong',
     'should pass the sump',
     'how big a pump',
     'what pump for',

@@ -90,6 +90,13 @@ export const pumpVelocity = calculation({
     'lph in #',
     'flows the water',
     'how fast flows',
+    'how many m/s',
+    'how many ft/s',
+    'how many meters per second',
+    'how many metres per second',
+    'how many feet per second',
+    'does it hiss',
+    'hiss',
   ],
   wording: /\btoo (?:small|thin|narrow|fast)\b|\b(?:velocity|speed)\b|\bhow fast\b/,
   inputs: {

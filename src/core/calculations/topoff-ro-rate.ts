@@ -72,7 +72,7 @@ export const topoffRoRate = calculation({
     'my osmosis',
     'real rate',
     'really get',
-    'on the box',
+    '~on the box',
     'actual production',
     'what comes out really',
     'comes out really',
@@ -82,7 +82,6 @@ export const topoffRoRate = calculation({
     'real gallons per day',
     'real litres per day',
     'real liters per day',
-    'real life',
     'gpd really',
   ],
   wording:

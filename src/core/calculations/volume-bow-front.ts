@@ -27,7 +27,7 @@ export const volumeBowFront = calculation({
     'front is bent',
     'front is rounded',
     'is curved',
-    'curved',
+    '~curved',
     'in a curve',
     'sticks out',
     'front sticks out',

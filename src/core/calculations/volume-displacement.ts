@@ -76,6 +76,13 @@ export const volumeDisplacement = calculation({
     'volume goes missing',
     'lose with',
     'how much less',
+    'are gone',
+    'litres are gone',
+    'liters are gone',
+    'gallons are gone',
+    'gallons less',
+    'litres less',
+    'liters less',
   ],
   inputs: {
     ...solidInputs,

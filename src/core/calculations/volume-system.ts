@@ -65,8 +65,11 @@ export const volumeSystem = calculation({
     'tank water and sump',
     'true total',
     'really in total',
-    'everything together',
+    '~everything together',
     'all of it together',
+    '~whats my total',
+    '~what is my total',
+    '~my total',
   ],
   inputs: {
     length: quantity('length', { ...length, needed: { not: { given: 'display_volume' } } }),

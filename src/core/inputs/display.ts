@@ -159,8 +159,6 @@ export const freeboard = quantity('length', {
     'under rim',
     'from rim',
     'without water',
-    'on top',
-    'on the top',
     'of room',
     'of space',
     'of room on top',

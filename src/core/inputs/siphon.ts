@@ -104,8 +104,15 @@ export const siphonInputs = {
       'meters drop',
       'metres drop',
       'falls',
+      'drain drop',
+      'to the sump water',
+      'overflow water to the sump water',
+      'overflow to sump',
+      'from overflow to sump',
+      'water to water',
     ],
     range: [0.05, 5, 'm'],
+    usual: [0.3, 2.5, 'm'],
     slips: [
       [
         -1e6,

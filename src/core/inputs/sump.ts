@@ -68,6 +68,7 @@ export const sumpInputs = {
       'water in sump',
     ],
     range: [0.02, 1.5, 'm'],
+    usual: [5, 70, 'cm'],
     needed: withSump,
     ask: 'How high does the water stand in the sump while it runs?',
     example: '10 in or 25 cm',
