@@ -38,7 +38,11 @@ export const pumpTurnover = calculation({
     'go through the sump',
     'goes through the sump',
     'turn over how often',
+    'turnovers per hour',
+    'turnovers an hour',
+    'turnover per hour',
   ],
+  wording: /\b(?:gph|lph|l h|litres|liters|gallons)\b.*\bturn ?overs?$/,
   inputs: { flow: returnFlow, volume: systemVolume },
   constants: turnoverConstants,
   steps: [

@@ -43,7 +43,10 @@ export const volumeSump = calculation({
     'more water can the sump',
     'how many litres in a sump',
     'how many gallons in a sump',
-    '~how much water',
+    'water is in my sump',
+    'water is in the sump',
+    'is in my sump',
+    'is in the sump',
   ],
   inputs: {
     ...chamberInputs,

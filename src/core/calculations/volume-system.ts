@@ -63,6 +63,13 @@ export const volumeSystem = calculation({
     'whole thing',
     'volume of the whole',
     'tank water and sump',
+    'true total',
+    'really in total',
+    '~everything together',
+    'all of it together',
+    '~whats my total',
+    '~what is my total',
+    '~my total',
   ],
   inputs: {
     length: quantity('length', { ...length, needed: { not: { given: 'display_volume' } } }),

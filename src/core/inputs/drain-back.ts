@@ -53,6 +53,7 @@ export const sumpVessel = {
   freeboard: quantity('length', {
     ...freeboard,
     name: 'reserve below the sump’s rim',
+    words: [...(freeboard.words ?? []), 'reserve', 'margin', 'spare', 'keep free', 'stay free', 'left free'],
     default: { value: 3, unit: 'cm', why: 'a reserve for waves and wrong guesses (common practice, no source)' },
     ask: 'How much must stay free below the rim of the sump?',
     example: '3 cm or 1.25 in',

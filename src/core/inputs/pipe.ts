@@ -37,7 +37,9 @@ const simplified = (text: string): string =>
     .replace(/(\d)\.25\s*(?=in|"|inch|sch|$)/g, '$1-1/4 ')
     .replace(/\b0?\.75/g, '3/4')
     .replace(/\b0?\.5\b/g, '1/2')
+    .replace(/\b(?:(?:an?|one|1) )?inch and an? (half|quarter)\b/g, '1 and a $1 inch')
     .replace(/three[- ]quarters?/g, '3/4')
+    .replace(/\bquarter\b/g, '1/4')
     .replace(/\bhalf\b/g, '1/2')
     .replace(/(?:\b|(?<=\d))(inches|inch)\b|"|″/g, ' in')
     .replace(/\b(one)\b/g, '1')
@@ -77,19 +79,23 @@ export function findPipes(text: string): readonly PipeRow[] {
  * siphon drain`, `pipe 32 mm`. A bare whole number is no pipe: "2 drains".
  */
 const PIPE_IN_TEXT = (() => {
-  const fraction = '(?:(?:\\d+[ -])?\\d+/\\d+|(?:one and a |1 and a )?half|three[ -]quarters?)';
+  const fraction = '(?:(?:\\d+[ -])?\\d+/\\d+|(?:one|two|1|2) and an? (?:half|quarter)|half|three[ -]quarters?)';
+  const spoken = '(?:(?:an?|one|1) )?inch and an? (?:half|quarter)(?![a-z])';
   const unit = '[ -]?(?:inch(?:es)?|in|"|mm)';
   const rating = '(?:sch(?:edule)?\\.?\\s*(?:40|80)|pn\\s*\\d+)';
-  const kind = '(?:(?:full|open|ended|top|vertical|main|emergency|siphon|dry|rigid|return|overflow|pvc) )*';
+  const kind =
+    '(?:(?:full|open|ended|top|vertical|main|emergency|siphon|dry|rigid|return|overflow|pvc|fall|suction) )*';
   const thing =
-    '(?:pvc|(?:down ?|drain)?pipes?|drains?|stand ?pipes?|siphon|line|plumbing|emergency|bulkhead|riser|stack|tubing|hose|return (?:line|pipe))(?![a-z])';
-  const whole = '\\d+(?:\\.\\d+)?';
-  const before = '(?:(?:drain|stand ?)?pipe|pvc|drain|siphon|plumbing|riser|tubing|hose|return line)';
+    '(?:too (?:thin|small|narrow)|intake|inlet|pvc|(?:down ?|drain)?pipes?|drains?|stand ?pipes?|siphon|line|plumbing|emergency|bulkhead|riser|stack|tubing|hose|return (?:line|pipe))(?![a-z])';
+  const whole = '(?:\\d+(?:\\.\\d+)?|(?<![a-z])(?:one|two))';
+  const before = '(?:(?:drain|stand ?)?pipe|pvc|drain|siphon|plumbing|riser|tubing|hose|return line|bulkhead|intake)';
+  // "6 ft of 1 inch": what a length of pipe is of.
+  const lengthOf = '(?:ft|feet|foot|in|inch|inches|cm|m|metres?|meters?) of ';
   // "The drain 2 in below the rim", "the pipe 40 in long": a place, a length.
   const measures =
     '(?!\\s*(?:long|drop|down|below|under|above|over|from|of|to|up|off|high|tall|deep|water|x|by)(?![a-z]))';
   return new RegExp(
-    `(?:${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${kind}${thing})|${whole}\\s*${rating}|(?:use|with an?|to an?|same with) (?:${fraction}|${whole})${unit}(?=\\s*(?:$|[.?!,]|instead))|(?<=\\b${before} (?:(?:is|of|size|dia|diameter) )*(?:an? )?)(?:${fraction}|${whole})${unit}(?![a-z])${measures}`,
+    `(?:${spoken}|${fraction}(?:${unit})?|${whole}${unit})\\s*(?:${rating}|${kind}${thing})|${whole}\\s*${rating}|(?:use|with an?|to an?|same with) (?:${fraction}|${whole})${unit}(?=\\s*(?:$|[.?!,]|instead))|(?<=\\b(?:${before}:? (?:(?:is|of|size|dia|diameter):? )*(?:an? )?|${lengthOf}))(?:${fraction}|${whole})${unit}(?![a-z])${measures}|(?<=\\b${before}: )${whole}${unit}(?![a-z]| (?:long|drop|x)(?![a-z:]))`,
   );
 })();
 
@@ -159,8 +165,10 @@ const PLAIN_NAME =
   '(?:90|45|180)(?:°|[- ]degrees?)? (?:elbows?|(?:return |u-?)?bends?)|return bends?|u-?bends?|(?:gate|ball|check|globe|union ball) valves?';
 const COUNTED_NAME =
   '90s?|45s?|elbows?|ells?|bends?|sweeps?|valves?|unions?|couplings?|(?:side outlet )?tees?|strainers?|bulkheads?';
+/** As a list of parts has it: "elbows: 3". */
+const LISTED = '(?<![a-z])(?:elbows|bends|valves|unions|tees): ?\\d+(?![\\d./"])';
 const FITTING_IN_TEXT = new RegExp(
-  `(?:(?<![\\d./])${COUNT}${PART_WAY}(?:${PLAIN_NAME}|${COUNTED_NAME})|(?<![a-z\\d./])${PART_WAY}(?:${PLAIN_NAME}))(?![a-z])`,
+  `(?:(?<![\\d./])${COUNT}${PART_WAY}(?:${PLAIN_NAME}|${COUNTED_NAME})|(?<![a-z\\d./])${PART_WAY}(?:${PLAIN_NAME})|${LISTED})(?![a-z])`,
 );
 
 /** Ends that a list of fittings counts even when nobody names them. */
@@ -273,6 +281,8 @@ function splitList(text: string): { count: number; text: string }[] {
     .filter(Boolean)
     .map((part) => {
       if (ANGLE_FIRST.test(part)) return { count: 1, text: part };
+      const listed = part.match(/^([a-z ]+): ?(\d+)$/);
+      if (listed) return { count: Number(listed[2]), text: listed[1]! };
       const match = part.match(/^(\d+|no|zero|a|an|one|two|three|four|five|six)\s*[x×]?\s+(.*)$/);
       return match ? { count: COUNT_WORDS[match[1]!] ?? Number(match[1]), text: match[2]! } : { count: 1, text: part };
     });

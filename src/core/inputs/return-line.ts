@@ -111,6 +111,12 @@ export const pumpEnds = {
       'lph max',
       'return says',
       'pump max',
+      'l/h max',
+      'litres per hour max',
+      'liters per hour max',
+      'rated for',
+      'box says',
+      'says on the box',
     ],
     range: [0, 100_000, 'L/h'],
     aboveLow: true,
@@ -256,6 +262,18 @@ export const returnLineInputs = {
       'of tubing',
       'of hose',
       'pipe is',
+      'feet pipe',
+      'foot pipe',
+      'inches of pipe',
+      'feet of pvc',
+      'ft of pvc',
+      'feet of hose',
+      'm hose',
+      'ft hose',
+      'm long',
+      'ft long',
+      'feet long',
+      'pipe length is',
     ],
     range: [0, 60, 'm'],
     usual: [0.3, 10, 'm'],
@@ -284,7 +302,7 @@ const listed: Condition = { given: 'outlet_sizes' };
 const SIZE = '(?:(?:\\d+[ -])?\\d+/\\d+|\\d+(?:\\.\\d+)?)(?:[ -]?(?:inch(?:es)?|in|"|mm))?';
 /** A whole number without a unit counts the outlets. */
 const SURE_SIZE =
-  '(?:(?:\\d+[ -])?\\d+/\\d+(?:[ -]?(?:inch(?:es)?|in|"))?|\\d+(?:\\.\\d+)?[ -]?(?:inch(?:es)?|in|"|mm))';
+  '(?:(?:half|three[ -]quarters?)[ -]inch|(?:\\d+[ -])?\\d+/\\d+(?:[ -]?(?:inch(?:es)?|in|"))?|\\d+(?:\\.\\d+)?[ -]?(?:inch(?:es)?|in|"|mm))';
 const OUTLET_WORD = '(?:outlets?|nozzles?|branch(?:es)?|returns)(?![a-z])';
 
 /** One size: no bore, and no list of several. */
