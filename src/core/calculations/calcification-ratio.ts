@@ -129,6 +129,10 @@ export const calcificationRatio = calculation({
     'creep from dosing',
     'is that balanced',
     'add up with',
+    'calcium should have',
+    'so calcium',
+    'calcium should go',
+    'calcium should fall',
   ],
   wording:
     /\bratio\b|\b(?:alk\w*|dkh|kh)\b.*\b(?:ca|calcium)\b.*\b(?:normal|match(?:es)?|line up)\b|\bhow much (?:ca|calcium)\b.*\b(?:dkh|alk\w*|meq)\b|\b(?:calcium|ca|alk\w*|kh)\b (?:also |has |is )*(?:fell|dropped|went down|lost|down|sank|used|decreased) (?:by |of )?\d[\d.,]* (?:(?:ppm|mg|l|dkh|meq) )*(?:while|when|and|with|as|but) (?:the |my )*(?:calcium|ca|alk\w*|kh)\b/,

@@ -86,7 +86,6 @@ export const cycleRateFromLog = calculation({
     'by these readings',
     'rate from readings',
     'fit the ammonia',
-    'fit the',
     'regression',
     'best fit',
     'average over',
@@ -95,7 +94,6 @@ export const cycleRateFromLog = calculation({
     'use per day from',
     'by my readings',
     '~diary',
-    '~fit',
   ],
   wording: /\b(?:rate|slope|speed|how fast|trend)\b.*\bday \d+\b(?!.*\bnitrite)(?:.*\bday \d+\b)/,
   inputs: {

@@ -35,7 +35,7 @@ export const saltRaiseBySwap = calculation({
     'exchanging with',
     'swap with # ppt',
     'with # ppt water',
-    'of # ppt water',
+    '~of # ppt water',
     'water changes of # ppt',
     'higher salinity water',
     'saltier new water',
