@@ -135,7 +135,7 @@ export const calcificationRatio = calculation({
     'calcium should fall',
   ],
   wording:
-    /\bratio\b|\b(?:alk\w*|dkh|kh)\b.*\b(?:ca|calcium)\b.*\b(?:normal|match(?:es)?|line up)\b|\bhow much (?:ca|calcium)\b.*\b(?:dkh|alk\w*|meq)\b|\b(?:calcium|ca|alk\w*|kh)\b (?:also |has |is )*(?:fell|dropped|went down|lost|down|sank|used|decreased) (?:by |of )?\d[\d.,]* (?:(?:ppm|mg|l|dkh|meq) )*(?:while|when|and|with|as|but) (?:the |my )*(?:calcium|ca|alk\w*|kh)\b/,
+    /\bratio\b|\b(?:alk\w*|dkh|kh)\b.*\b(?:ca|calcium)\b.*\b(?:normal|match(?:es)?|line up)\b|\bhow much (?:ca|calcium)\b.*\b(?:dkh|alk\w*|meq)\b|\b(?:calcium|ca|alk\w*|kh)\b (?:also |has |is )*(?:fell|dropped|went down|lost|down|sank|used|decreased) (?:by |of )?\d[\d.,]* (?:(?:ppm|mg|l|dkh|meq) )*(?:while|when|and|with|as|but) (?:the |my )*(?:calcium|ca|alk\w*|kh)\b|\b\d[\d.,]* (?:dkh|meq)\b(?!.*\bto\b).*\b(?:calcium|ca)\b (?:also |has |is |only )*(?:fell|dropped|went down|lost|down|sank|decreased) (?:by |of )?\d/,
   inputs: {
     alkalinity_used: quantity('alkalinity', {
       ...alkalinity,

@@ -140,6 +140,11 @@ export const cycleAlkalinityUsed = calculation({
     'acidify',
     'acidifies',
     'ammonia eat',
+    'falling in the cycle',
+    'falling during',
+    'in the cycle',
+    'falls in the cycle',
+    'drops in the cycle',
   ],
   wording:
     /\b(?:alk\w*|dkh|kh|oxygen)\b.*\b(?:cycl\w+|nitrif\w+|bacteria|oxidi\w+)\b|\b(?:cycl\w+|nitrif\w+)\b.*\b(?:alk\w*|dkh|kh|oxygen)\b|\bammonia\b(?!.*\b(?:ph|calcium|magnesium)\b).*\b(?:alk(?:alinity)?|d?kh|buffer)\b|\b(?:alk(?:alinity)?|d?kh|buffer)\b(?!.*\b(?:ph|calcium|magnesium)\b).*\bammonia\b|\b(?:alk(?:alinity)?|kh|buffer)\b.*\bnitrif\w+/,

@@ -273,7 +273,7 @@ export const dosingConsumption = calculation({
       ...dissolvedReading,
       symbol: 'C_1',
       name: 'calcium or magnesium at the first test',
-      words: [...FIRST, 'calcium', 'magnesium'],
+      words: [...FIRST, 'calcium', 'magnesium', 'mag', 'mg', 'ca'],
       standsFor: 'first_reading',
       needed: false,
       ask: 'What did the first test read?',
