@@ -48,8 +48,7 @@ export const salinityFromSg = calculation({
     'convert sg',
     'is # ok',
     '~salinity',
-    '~ppt',
-    '~psu',
+
     'how much ppt',
     'parts per thousand',
     'how many parts',

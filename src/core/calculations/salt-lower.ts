@@ -118,6 +118,7 @@ export const saltLower = calculation({
     'ppt is too high',
     'is too salty',
     'tank is too salty',
+    '~back to # ppt',
   ],
   wording:
     /^(?!.*\b(?:saltier|stronger|raise|higher salinity|up from|from (?:2\d|3[0-4]))\b)(?:.*\b(?:3[6-9]|4[01])(?:[.,]\d+)?\b.*\b(?:to|need|want|wanted|instead of|should be|target|goal|back|down) (?:(?:get|it|to|be|at|is|a|down) ){0,3}?3[0-6]\b|.*\b1[.,]0(?:2[7-9]|3\d)\d?\b.*\b(?:to|need|want|instead of|should be|target|back|down) (?:(?:get|it|to|be|at|down) ){0,3}?1[.,]02[0-6]\d?\b|.*\bdown from\b.*\bto\b)|\b(?:from )?(?:3[6-9]|4[01])(?:[.,]\d+)? (?:(?:ppt|psu|per mil\w*|down) ){0,3}to 3[0-6](?:[.,]\d+)?\b(?!.*\b(?:saltier|stronger)\b)/,

@@ -115,9 +115,21 @@ export const saltRaise = calculation({
     'up to #',
     'salt up to',
     'salt to reach',
+    'salt must be added',
+    'salt should be added',
+    'salt has to be added',
+    'salt must i add',
+    'salt should i add',
+    'salt can i add',
+    '~back to # ppt',
+
+    'leaked in',
+    'fresh water leaked',
+    'rain water',
+    'salt to put',
   ],
   wording:
-    /\b(?:2\d|3[0-4])(?:[.,]\d+)? (?:(?:ppt|psu|now|and|i|my|is|it|but|in|l|gal|gallons?|tank|lit(?:er|re)s|\d+) ){0,6}?(?:to|need|wanted|want|should be|target|goal|back to|up to|instead of) (?:(?:get|it|to|be|at|is|a) ){0,3}?(?:2[5-9]|3[1-7])\b|\b1[.,]0(?:1\d|2[0-4])\d? (?:(?:now|sg|and|i|but|in|my|the|gal|gallons?|l|tank|lit(?:er|re)s|\d+) ){0,6}?(?:to|need|want|up to|should be|target) (?:(?:get|it|to|be|at) ){0,3}?1[.,]02[2-7]\d?\b/,
+    /\b(?:2\d|3[0-4])(?:[.,]\d+)? (?:(?:ppt|psu|now|and|i|my|is|it|but|in|l|gal|gallons?|tank|lit(?:er|re)s|\d+) ){0,6}?(?:to|need|wanted|want|should be|target|goal|back to|up to|instead of) (?:(?:get|it|to|be|at|is|a|back|up) ){0,3}?(?:2[5-9]|3[1-7])\b|\b1[.,]0(?:1\d|2[0-4])\d? (?:(?:now|sg|and|i|but|in|my|the|gal|gallons?|l|tank|lit(?:er|re)s|\d+) ){0,6}?(?:to|need|want|up to|should be|target) (?:(?:get|it|to|be|at) ){0,3}?1[.,]02[2-7]\d?\b/,
   inputs: {
     volume: systemVolume,
     salinity: salinityNow,
