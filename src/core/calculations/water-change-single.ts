@@ -154,7 +154,7 @@ export const waterChangeSingle = calculation({
     }),
     volume: quantity('volume', {
       ...systemVolume,
-      words: [...(systemVolume.words ?? []), 'out of', 'out of a', 'out of my', 'of my', 'of the'],
+      words: [...(systemVolume.words ?? []), 'out of a', 'out of my', 'of the'],
       needed: { given: 'change_volume' },
     }),
   },
