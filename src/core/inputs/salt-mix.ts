@@ -60,7 +60,8 @@ export const saltMixInputs = {
   }),
   basis: choice({
     name: 'litre of what, on the label',
-    words: ['basis'],
+    words: ['basis', ...LABEL_SAYS, 'per litre', 'per liter', 'per gallon', 'per l', 'per gal', 'g l', 'lb gal'],
+    byName: true,
     needed: { given: 'label_rate' },
     ask: 'Is the label’s litre (or gallon) one of finished salt water, or of the fresh water that the salt goes into?',
     options: {
