@@ -9,7 +9,7 @@ export const costBudget = calculation({
   question: 'What does the whole build come to, with tax and something kept back for what was forgotten?',
   part: 'money',
   wording:
-    /^(?:my |the |whats the |what is the )?(?:budget|shopping (?:list )?total|total|add (?:it |all |this )*up)\b|\bbuild costs?\b|\b(?:builds?|it all|everything) (?:come|add)s? (?:all )?(?:up )?to\b/,
+    /^(?:my |the |whats the |what is the )?(?:budget|shopping (?:list )?total|total|add (?:it |all |this )*up)\b|\bbuild costs?\b|\b(?:builds?|it all|everything) (?:come|add)s? (?:all )?(?:up )?to\b|^(?=.*\b(?:pay|pocket|afford|costs?|run me|set me back|spend|tax|vat|contingency)\b).*(?:\b[a-z]{3,} \d{2,5} ){2}/,
   cues: [
     'whole build',
     'budget',
@@ -109,6 +109,16 @@ export const costBudget = calculation({
     'for surprises',
     '~afford',
     '~surprises',
+    'out of pocket',
+    'be out of pocket',
+    'pay for everything',
+    'pay for it all',
+    'pay for all',
+    'all this cost',
+    'all that cost',
+    'this all cost',
+    'these cost',
+    'overall',
   ],
   inputs: {
     items: budgetItems,

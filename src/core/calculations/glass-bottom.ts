@@ -107,6 +107,7 @@ export const glassBottom = calculation({
       ...waterHeight,
       words: [...(waterHeight.words ?? []), 'water', 'water stands', 'water is', 'stands', 'water deep'],
       range: [0.05, 0.9, 'm'],
+      usual: [15, 90, 'cm'],
     }),
     pane_thickness: quantity('length', {
       ...glassThickness,

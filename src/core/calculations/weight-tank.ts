@@ -100,6 +100,11 @@ export const weightTank = calculation({
     'before water',
     'without anything in it',
     'with nothing in it',
+    'weigh on its own',
+    'weigh by itself',
+    'on its own weigh',
+    'glass tank in # mm',
+    'weight of just',
   ],
   wording:
     /\b(?:weigh|weight|weighs|heavy|kg|lbs?|pounds?)\b.*\b(?:empty|bare|dry|without water)\b|\b(?:empty|bare)\b.*\b(?:weigh|weight|weighs|heavy|kg|lbs?|pounds?)\b/,
