@@ -73,6 +73,16 @@ const BEFORE_ITEMS = [
 /** What ends it. */
 const AFTER_ITEMS = 'tax|sales tax|vat|gst|contingency|reserve|surprises';
 
+const PRICE = '[$€£]?\\d+(?:[.,]\\d+)*(?![\\d.,]*\\s?%)';
+const AT_PRICE = `(?:\\s(?:at|x|@)\\s${PRICE})`;
+const NAMED_ITEM = `(?:\\d+\\s)?[a-z][a-z ]{1,24}:?\\s${PRICE}(?:\\s(?:kg|lbs?))?${AT_PRICE}?`;
+/** Lists that nothing announces: three things with their prices after a stop, lines with colons, counts with prices. */
+const UNANNOUNCED = [
+  `(?<=[:,.?!;]\\s)${NAMED_ITEM}(?:,\\s(?:and\\s)?${NAMED_ITEM}){2,}`,
+  `[a-z][a-z ]{1,24}:\\s${PRICE}${AT_PRICE}?(?:,?\\s[a-z][a-z ]{1,24}:\\s${PRICE}${AT_PRICE}?){2,}`,
+  `(?<![\\d.,])\\d+${AT_PRICE}(?:,\\s(?:and\\s)?\\d+${AT_PRICE})+`,
+].join('|');
+
 /** What is bought: how many of each and the price of one, in the member's own money. */
 export const budgetItems = lookup({
   name: 'what is bought, how many and the price of each',
@@ -82,7 +92,7 @@ export const budgetItems = lookup({
   suggestions: ['1 at 900, 2 at 75, 20 at 4.50', 'tank 900, 3 x 45, stand 380'],
   symbols: { n_i: '1', c_i: 'currency' },
   pattern: new RegExp(
-    `(?<=\\b(?:${BEFORE_ITEMS})\\b(?: for| of| is| to)?:?\\s+)(?!(?:for|of|is|to|my|our|the|this|total|build|costs?|price|list)\\b)[a-z0-9$€£].*?(?=,?\\s*(?:and |plus |with |incl |including |keep |keeping )*(?:\\d+(?:\\.\\d+)? ?%|(?:${AFTER_ITEMS})\\b)|[?.!]?$)`,
+    `(?<=\\b(?:${BEFORE_ITEMS})\\b(?: for| of| is| to)?:?\\s+)(?!(?:for|of|is|to|my|our|the|this|total|build|costs?|price|list)\\b)[a-z0-9$€£].*?(?=,?\\s*(?:and |plus |with |incl |including |keep |keeping )*(?:\\d+(?:\\.\\d+)? ?%|(?:${AFTER_ITEMS})\\b)|[?.!]?$)|${UNANNOUNCED}`,
   ),
   read,
 });

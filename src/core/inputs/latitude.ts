@@ -16,6 +16,14 @@ export const REEF_LATITUDES = [
   { name: 'Fiji', latitude: -18 },
   { name: 'Hawaii', latitude: 21 },
   { name: 'Zanzibar', latitude: -6 },
+  { name: 'Red Sea', latitude: 22 },
+  { name: 'Caribbean', latitude: 18 },
+  { name: 'Bali', latitude: -8 },
+  { name: 'Philippines', latitude: 12 },
+  { name: 'Indonesia', latitude: -5 },
+  { name: 'Solomon Islands', latitude: -9 },
+  { name: 'Marshall Islands', latitude: 9 },
+  { name: 'Tonga', latitude: -20 },
 ] as const;
 
 const NUMBERED = '(\\d+(?:\\.\\d+)?)\\s*(?:°|deg(?:rees?)?)?\\s*(north|south|n|s)(?![a-z])';
