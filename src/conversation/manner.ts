@@ -20,6 +20,8 @@ export const CHANGES =
   /^(?:and |but |or |ok,? |so |hmm,? |well,? |then |also )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|oh(?:,| and)? |my bad,? |there'?s (?=.* (?:too|as well|also)\b)|[a-z' ]+ (?=\d[^,]* not \d)|no,?\s|nope,?\s|no wait|wait|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try |plus |minus )/;
 /** "No, …": the last number was wrong. */
 export const CORRECTS = /^(?:no|nope|no wait|actually|sorry|my bad|i meant|i mean|oops|correction|wait)\b/;
+/** "What if …": what is said is only supposed. */
+export const SUPPOSES = /\b(?:if|suppose)\b/;
 /** "Use that flow for the drain": the last answer feeds another question, the drain's. */
 export const CARRIES =
   /^(?:and |now |ok,? |so |then |please )*(?:use|with|take|put|plug) (?:that|this|it|the same)\b.*?\b(?:for|in|into|to|on|against)\b(.*)/;

@@ -5,7 +5,6 @@ import { clockText } from '../core/quantity/clock-text.js';
 import { withArticle } from '../core/quantity/number.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
-import { NEAR } from '../language/candidates.js';
 import { wordsOf } from '../language/cues.js';
 import type { Mention } from '../language/measurements.js';
 import { readingChoices } from '../language/read-value.js';
@@ -17,6 +16,7 @@ import { asEarlier, type Waiting } from './dialogue.js';
 import { makeReply, notice, saying } from './replies.js';
 import { preferencesFor, type Turn } from './turn.js';
 import type { Heard, Understood } from './understand.js';
+import type { Between } from './what-changes.js';
 import { takenFor } from './work.js';
 
 /** Two readings that both fit are asked about: of a number, or of clock words. @returns undefined when nothing is unclear */
@@ -106,49 +106,14 @@ export function optionNamed(
   return place === undefined ? undefined : options[place];
 }
 
-/** Of two numbers the nearer is meant only when it is this much nearer than the other. */
-const CLEARLY_NEARER = 0.6;
-
-/** A number with nothing beside it, and the inputs it could change. */
-export interface Between {
-  readonly mention: Mention;
-  readonly between: readonly string[];
-}
-
-/**
- * What a number that only names its unit changes: of several inputs of its quantity the one whose value it is nearest to.
- * @returns other ids for the values that move, or the inputs between which the member must choose
- */
-export function whichIsMeant(
-  open: Calculation,
-  given: Given,
-  { assignment }: Understood,
-): { readonly moved: Readonly<Record<string, string>> } | Between {
-  const moved: Record<string, string> = {};
-  for (const { id, near, mention, reading } of assignment.roles) {
-    const input = open.inputs[id];
-    if (near >= NEAR || mention.group || input?.kind !== 'quantity') continue;
-    const rivals = Object.entries(open.inputs).flatMap(([other, { kind, ...spec }]) => {
-      const value = given[other];
-      const alike = kind === 'quantity' && (spec as QuantityInput).quantity === input.quantity;
-      return alike && value && 'si' in value ? [{ id: other, distance: Math.abs(value.si - reading.si) }] : [];
-    });
-    const [first, second] = rivals.sort((a, b) => a.distance - b.distance);
-    if (!first || !second) continue;
-    if (first.distance > CLEARLY_NEARER * second.distance) return { mention, between: rivals.map((rival) => rival.id) };
-    moved[id] = first.id;
-  }
-  return { moved };
-}
-
-/** "22 inches of what?" */
-export function askWhichOne(turn: Turn, open: Calculation, heard: Heard, { mention, between }: Between): Reply {
-  const said = heard.text.slice(mention.start, mention.end);
-  const names = between.map((id) => open.inputs[id]!.name);
-  return makeReply(turn.speaker, 'question', `What is ${said}: ${names.slice(0, -1).join(', ')} or ${names.at(-1)}?`, {
+/** "What is 22 inches: the tank length or the tank height?" Nothing changes until that is answered. */
+export function askWhichOne({ dialogue, speaker }: Turn, open: Calculation, { said, options }: Between): Reply {
+  dialogue.between = [options.map(({ id, reading }) => waitingFor(id, reading))];
+  const names = options.map(({ id }) => open.inputs[id]!.name);
+  return makeReply(speaker, 'question', `What is ${said}: ${names.slice(0, -1).join(', ')} or ${names.at(-1)}?`, {
     calculation: open.id,
     body: `Say it with its name, such as “${names[0]} ${said}”. Nothing was changed yet.`,
-    asks: between,
+    asks: options.map(({ id }) => id),
   });
 }
 
