@@ -5,9 +5,11 @@ import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
 import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
 import { change } from './change.js';
+import { comeBack } from './come-back.js';
+import { sameForTank } from './for-tank.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
-import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells, WANTS } from './manner.js';
+import { ASKS, CARRIES, CHANGES, CORRECTS, goesOn, isChange, isNewQuestion, SAYS_IT, tells, WANTS } from './manner.js';
 import { makeReply, notice } from './replies.js';
 import { questionsIn } from './several-questions.js';
 import { onIntent } from './short-requests.js';
@@ -44,12 +46,19 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
   return replies.map((reply) => ({ ...reply, read }));
 }
 
-/** "What if it comes from a 20 L reservoir": another question of the same kind is named, and the open one takes all that is said. */
+/**
+ * Another question is named, or a tank, and the open one takes all that is said: "what if it comes from a 20 L reservoir", "and
+ * a 300 W heater", "it's 80 gallons by the way" where gallons were said before.
+ */
 async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, open: Calculation): Promise<boolean> {
-  if (!best || !CHANGES.test(heard.text) || heard.mentions.length === 0) return false;
-  if (groupOf(best.calculation) !== groupOf(open)) return false;
-  const { assignment } = await understand(heard, open.inputs, hintsFor(turn, heard.said));
-  return assignment.roles.length > 0 && assignment.unused.length === 0;
+  const { dialogue } = turn;
+  const supposes = best && CHANGES.test(heard.text) && groupOf(best.calculation) === groupOf(open);
+  const follows = dialogue.answer !== undefined && !dialogue.stated;
+  const saysIt = follows && SAYS_IT.test(heard.text);
+  if (heard.mentions.length === 0 || !(supposes || saysIt || (follows && goesOn(heard.text)))) return false;
+  const { assignment, given } = await understand(heard, open.inputs, hintsFor(turn, heard.said));
+  const takesAll = assignment.roles.length > 0 && assignment.unused.length === 0;
+  return takesAll && (!saysIt || Object.keys(given).every((id) => id in dialogue.given));
 }
 
 /** Several questions are answered one after another; those behind one that asks back wait for its answer. */
@@ -104,6 +113,16 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     return build;
   }
   await learnUnits(turn, heard.said);
+  const forTank = await sameForTank(turn, heard);
+  if (forTank) {
+    why.push('it asks the last question again, for another tank');
+    return forTank;
+  }
+  const back = await comeBack(turn, heard);
+  if (back) {
+    why.push('it comes back to an earlier question');
+    return back;
+  }
   await turnToNamed(turn, heard.text);
   const topics = await likeliest(turn, heard, topicsOf(heard.words, heard.mentions, calculationList, open));
   const [best] = topics;

@@ -22,6 +22,13 @@ export const CHANGES =
 export const CORRECTS = /^(?:no|nope|no wait|actually|sorry|my bad|i meant|i mean|oops|correction|wait)\b/;
 /** "What if …": what is said is only supposed. */
 export const SUPPOSES = /\b(?:if|suppose)\b/;
+/** "Back to the drain", "the heater again". */
+export const RETURNS =
+  /^(?:(?:ok|now|and|so|then|but),? )*(?:(?:let'?s )?(?:go |going |get )?back to|return(?:ing)? to)\b|\bagain\b/;
+/** It goes on where the last question stopped: "and a 300 W heater". */
+const GOES_ON = /^(?:and|or|but|plus|also|with)\b/;
+/** "It's 80 gallons by the way", said of what was just asked about. */
+export const SAYS_IT = /^(?:(?:oh|well|and|btw|by the way),? )*(?:it'?s|it (?:is|was))\b/;
 /** "Use that flow for the drain": the last answer feeds another question, the drain's. */
 export const CARRIES =
   /^(?:and |now |ok,? |so |then |please )*(?:use|with|take|put|plug) (?:that|this|it|the same)\b.*?\b(?:for|in|into|to|on|against)\b(.*)/;
@@ -41,6 +48,9 @@ const OWN = /\b(?:my|mine|our|ours|i|we|ive|i've|we've|there|here'?s)\b/;
 export const WANTS =
   /\b(?:please|pls|plz|want|need|trying|wondering|figure out|tell me|give me|help|convert|siz(?:e|ing)|check|calc(?:ulation)?|question|problem)\b| (?:to|into|in|as) [a-z/]+(?: please| pls)?[?.! ]*$|^[^.,\d]{3,40}:/;
 
+/** Whether a message may go on with the open question although its words are another's too. */
+export const goesOn = (text: string): boolean => GOES_ON.test(text) && !ASKS.test(text) && !OWN.test(text);
+
 /** Whether a message only tells something. */
 export const tells = (text: string): boolean =>
   !ASKS.test(text) && (STATES.test(text) || (OWN.test(text) && IS_SO.test(text) && !WANTS.test(text)));
@@ -58,12 +68,17 @@ function namesOther(topics: readonly TopicScore[], open: Calculation, least: num
 export const isNewQuestion = (heard: Heard, topics: readonly TopicScore[], open: Calculation): boolean =>
   namesOther(topics, open, NAMED) && (ASKS.test(heard.text) || heard.words.list.length > LONGEST_ANSWER);
 
+/** Numbers of a message, of which joined sizes are one. */
+const saidApart = ({ mentions }: Heard): number =>
+  mentions.filter(({ group }, i) => !group || group.id !== mentions[i - 1]?.group?.id).length;
+
 /** A message that changes a number of the open question. */
 export function isChange(heard: Heard, topics: readonly TopicScore[], open: Calculation, { dialogue }: Turn): boolean {
-  if (CHANGES.test(heard.text)) return !namesOther(topics.filter(hasOwnCue), open, CLEAR_CHANGE);
+  if (CHANGES.test(heard.text) || RETURNS.test(heard.text))
+    return !namesOther(topics.filter(hasOwnCue), open, CLEAR_CHANGE);
   if (dialogue.stated || dialogue.answer === undefined) return false;
   if (heard.mentions.length === 0 && heard.words.list.length <= LONGEST_CHANGE) return !namesOther(topics, open, NAMED);
   if (STATES.test(heard.text) && (TELLS.test(heard.text) || heard.words.list.length > LONGEST_CHANGE)) return false;
   const short = heard.mentions.length > 0 || heard.words.list.length <= LONGEST_CHANGE;
-  return !namesOther(topics, open, NAMED) && short && heard.mentions.length <= MOST_CHANGED;
+  return !namesOther(topics, open, NAMED) && short && saidApart(heard) <= MOST_CHANGED;
 }

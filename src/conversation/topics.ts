@@ -2,7 +2,7 @@ import { mainFirst, questionFor } from '../core/answer.js';
 import type { Calculation, Input } from '../core/calculation.js';
 import type { Given } from '../core/outcome.js';
 import { profileInputs } from '../core/profile.js';
-import { unitNamed } from '../core/quantity/units.js';
+import { isUnit, toSI, unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
 import { countsThings } from '../language/candidates.js';
 import { givenFrom, readingChoices, readValue } from '../language/read-value.js';
@@ -12,14 +12,14 @@ import { noteDay } from './days.js';
 import { asEarlier, type Waiting } from './dialogue.js';
 import { type LikelyTopic, understoodAs } from './likeliest.js';
 import { ASKS, CHANGES, LONGEST_ANSWER, tells } from './manner.js';
-import { namedFor } from './named-for.js';
+import { listBehind, namedFor } from './named-for.js';
 import { recalled } from './press.js';
 import { makeReply } from './replies.js';
 import { keep } from './statement.js';
 import { tankNamed } from './tank-names.js';
 import { hintsFor, preferencesFor, type Turn } from './turn.js';
 import { askRole, askWhich, misfit, optionNamed } from './unclear.js';
-import { type Heard, hearText, saysAnything, type Understood, understand } from './understand.js';
+import { type Heard, saysAnything, type Understood, understand } from './understand.js';
 import { work } from './work.js';
 
 /** From here on a message that asks nothing is a question of its topic all the same: "heater for 90 gal". */
@@ -49,9 +49,9 @@ const A_DAY: readonly string[] = ['water a day', 'alkalinity rate', 'dissolved r
 function inFull(input: Input, heard: Heard): Heard {
   const [mention, ...others] = heard.mentions;
   if (input.kind !== 'quantity' || !A_DAY.includes(input.quantity) || !mention || others.length > 0) return heard;
-  const lacksTime =
-    mention.units.length > 0 && !mention.units.some(({ quantities }) => quantities.includes(input.quantity));
-  return lacksTime ? hearText(`${heard.original.replace(/[.!?\s]+$/, '')} a day`) : heard;
+  if (mention.units.some(({ quantities }) => quantities.includes(input.quantity))) return heard;
+  const units = mention.units.flatMap(({ id }) => (isUnit(`${id}/day`) ? [unitNamed(`${id}/day`)] : []));
+  return units.length > 0 ? { ...heard, mentions: [{ ...mention, units }] } : heard;
 }
 
 /** The answer to what was asked; whatever else it says is taken too. @returns undefined when it is no answer */
@@ -75,6 +75,10 @@ export async function answerAsked(
   const counted = heard.mentions.some((mention) => countsThings(mention, heard.text));
   const read = counted ? { problem: '' } : await readValue(input, heard.original, hints);
   if ('value' in read) return [await work(turn, open, over(turn, { [asked]: read.value }), preferences)];
+  const [listId, list] = listBehind(open, asked) ?? [];
+  const listed = listId !== undefined && list ? await readValue(list, heard.original, hints) : read;
+  if (listId !== undefined && 'value' in listed)
+    return [await work(turn, open, over(turn, { [listId]: listed.value }), preferences)];
   const stated = heard.mentions.length > 0 ? await state(turn, heard, []) : undefined;
   if (stated) {
     const again = makeReply(turn.speaker, 'question', questionFor(open, asked), {
@@ -253,11 +257,17 @@ function assumeFirst({ dialogue }: Turn, [first, second]: Waiting[number]): void
   dialogue.asked = second.id;
 }
 
+/** Whether a number is the one that was asked about. */
+const isSaid = (value: number, options: Waiting[number]): boolean =>
+  options.some(({ si, unit }) => Math.abs(toSI(value, unitNamed(unit)) - si) < 1e-6);
+
 /** "The room": which input the number is that was asked about. @returns undefined when the message says something else */
 export async function settleRole(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
   const [options = [], ...others] = turn.dialogue.between!;
   delete turn.dialogue.between;
-  const meant = optionNamed(open, options, heard);
+  // "The room is 66" says another number, not what the one asked about is.
+  const saysOther = heard.mentions.some(({ value }) => !isSaid(value, options));
+  const meant = saysOther ? undefined : optionNamed(open, options, heard);
   // Of a number that changes something nothing is taken until it is said what it changes.
   const changes = options.some(({ id }) => id in turn.dialogue.given);
   if (!meant && !changes && heard.mentions.length > 0) assumeFirst(turn, options);

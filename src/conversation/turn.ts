@@ -133,6 +133,7 @@ export const now = ({ clock }: Turn): string => clock.now().toISOString();
 
 /** Numbers that belong to one tank and say nothing about another. */
 const SIZE_OF_A_TANK = /^(?:display|sump|rock|sand|stand|overflow)\.|^water\.volume$/;
+export const isOfOneTank = (key: ProfileKey): boolean => SIZE_OF_A_TANK.test(key);
 
 /**
  * Everything a calculation can be fed with: what was said for it, then what was said about the tank in this conversation,
@@ -152,7 +153,7 @@ export function gather(turn: Turn, calculation: Calculation, given: Given): Give
   const lacking: (readonly [id: string, key: ProfileKey])[] = [];
   for (const [id, { profile }] of Object.entries(calculation.inputs)) {
     const said = given[id];
-    const ownSize = profile !== undefined && SIZE_OF_A_TANK.test(profile);
+    const ownSize = profile !== undefined && isOfOneTank(profile);
     const open = profile !== undefined && !(another && ownSize) && !closed.includes(id);
     const value = said ?? (open ? saidOfTank(turn, profile) : undefined);
     if (value) all[id] = value;

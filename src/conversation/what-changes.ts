@@ -60,7 +60,9 @@ function looseNumbers(
   { roles, unused }: Understood['assignment'],
 ): { readonly mention: Mention; readonly id?: string }[] {
   const unsure = roles.filter(({ near, mention }) => near < NEAR && !mention.group);
-  const bare = unused.filter((mention) => mention.units.length === 0 && !mention.group && !countsThings(mention, text));
+  const bare = unused.filter(
+    (mention) => mention.units.length === 0 && !mention.word && !mention.group && !countsThings(mention, text),
+  );
   return [...unsure, ...bare.map((mention) => ({ mention }))];
 }
 

@@ -63,7 +63,20 @@ function takenForGranted(understood: Understood, inputs: Reply['inputs']): Reply
   return texts.map((text) => ({ level: 'note', text }));
 }
 
-function rememberTopic({ dialogue }: Turn, calculation: Calculation, given: Given): void {
+/** Questions that one can come back to. */
+const MOST_EARLIER = 5;
+
+/** Keeps the question that another one follows. */
+function keepEarlier({ dialogue }: Turn, next: Calculation): void {
+  const { topic, given, earlier = [] } = dialogue;
+  if (topic === undefined || topic === next.id) return;
+  const others = earlier.filter((question) => question.topic !== topic && question.topic !== next.id);
+  dialogue.earlier = [{ topic, given }, ...others].slice(0, MOST_EARLIER);
+}
+
+function rememberTopic(turn: Turn, calculation: Calculation, given: Given): void {
+  const { dialogue } = turn;
+  keepEarlier(turn, calculation);
   dialogue.topic = calculation.id;
   dialogue.given = asEarlier(given);
   delete dialogue.asked;
