@@ -3,12 +3,12 @@ import type { Calculation } from '../core/calculation.js';
 import type { Given, GivenValue } from '../core/outcome.js';
 import type { Reply } from '../core/reply.js';
 import type { Preferences } from '../core/show-value.js';
-import { CORRECTS, SUPPOSES } from './manner.js';
+import { BACK_TO, CORRECTS, SUPPOSES } from './manner.js';
 import { keep } from './statement.js';
 import { over, remember, state } from './topics.js';
 import { currentTank, gather, hintsFor, preferencesFor, type Turn } from './turn.js';
 import { askWhich, askWhichOne } from './unclear.js';
-import { type Heard, type Understood, understand } from './understand.js';
+import { type Heard, hearText, type Understood, understand } from './understand.js';
 import { whatChanges } from './what-changes.js';
 import { work } from './work.js';
 
@@ -19,7 +19,9 @@ const uncontested = (understood: Understood): Understood => ({
 });
 
 /** The open question with what the message changes. @returns undefined when it changes nothing */
-export async function change(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
+export async function change(turn: Turn, open: Calculation, whole: Heard): Promise<Reply[] | undefined> {
+  // "Back to 2000": no more is said than the number, and nothing of water that drains back.
+  const heard = BACK_TO.test(whole.text) ? hearText(whole.text.replace(BACK_TO, '')) : whole;
   const mended = CORRECTS.test(heard.text) ? turn.dialogue.lastAsked : undefined;
   const hints = hintsFor(turn, heard.said);
   const understood = remember(turn, await understand(heard, open.inputs, hints, mended));

@@ -2,7 +2,7 @@ import type { Reply } from '../core/reply.js';
 import { placeNamed } from '../language/which-one.js';
 import { calculationNamed } from './catalogue.js';
 import { change } from './change.js';
-import { RETURNS } from './manner.js';
+import { returns } from './manner.js';
 import { preferencesFor, type Turn } from './turn.js';
 import type { Heard } from './understand.js';
 import { wordsNaming } from './which-topic.js';
@@ -14,7 +14,7 @@ import { work } from './work.js';
  */
 export async function comeBack(turn: Turn, heard: Heard): Promise<Reply[] | undefined> {
   const { dialogue } = turn;
-  if (!RETURNS.test(heard.text)) return undefined;
+  if (!returns(heard.text)) return undefined;
   const questions = [{ topic: dialogue.topic ?? '', given: dialogue.given }, ...(dialogue.earlier ?? [])].flatMap(
     ({ topic, given }) => {
       const calculation = calculationNamed(topic);

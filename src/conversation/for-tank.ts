@@ -25,7 +25,7 @@ function tankSpokenOf(turn: Turn, name: string): Tank | undefined {
  */
 export async function sameForTank(turn: Turn, heard: Heard): Promise<Reply[] | undefined> {
   const open = openTopic(turn);
-  const name = heard.mentions.length > 0 ? undefined : heard.text.trim().match(AGAIN_FOR)?.[1];
+  const name = heard.mentions.some(({ word }) => !word) ? undefined : heard.text.trim().match(AGAIN_FOR)?.[1];
   const tank = name === undefined ? undefined : tankSpokenOf(turn, name);
   if (!open || !tank) return undefined;
   const stays = Object.entries(turn.dialogue.given).filter(([id]) => {

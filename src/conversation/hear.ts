@@ -9,13 +9,25 @@ import { comeBack } from './come-back.js';
 import { sameForTank } from './for-tank.js';
 import { declined, emergency, helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
-import { ASKS, CARRIES, CHANGES, CORRECTS, goesOn, isChange, isNewQuestion, SAYS_IT, tells, WANTS } from './manner.js';
+import {
+  ASKS,
+  CARRIES,
+  CHANGES,
+  CORRECTS,
+  goesOn,
+  isChange,
+  isNewQuestion,
+  SAYS_IT,
+  SAYS_OF_THING,
+  tells,
+  WANTS,
+} from './manner.js';
 import { makeReply, notice } from './replies.js';
 import { questionsIn } from './several-questions.js';
 import { onIntent } from './short-requests.js';
 import { turnToNamed } from './tank-names.js';
 import { answerAsked, question, STRONG, settleDoubts, settleRole, state } from './topics.js';
-import { hintsFor, learnUnits, openTopic, type Turn } from './turn.js';
+import { currentTank, hintsFor, learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood } from './unclear.js';
 import { explainMeasurements, type Heard, hearText, understand } from './understand.js';
 import { askTopic, settleTopic, twoLikely } from './which-topic.js';
@@ -48,17 +60,20 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
 
 /**
  * Another question is named, or a tank, and the open one takes all that is said: "what if it comes from a 20 L reservoir", "and
- * a 300 W heater", "it's 80 gallons by the way" where gallons were said before.
+ * a 300 W heater", "it's 80 gallons by the way" where gallons were said before, "the door is 32 inches" where no page keeps it.
  */
 async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, open: Calculation): Promise<boolean> {
   const { dialogue } = turn;
   const supposes = best && CHANGES.test(heard.text) && groupOf(best.calculation) === groupOf(open);
   const follows = dialogue.answer !== undefined && !dialogue.stated;
   const saysIt = follows && SAYS_IT.test(heard.text);
-  if (heard.mentions.length === 0 || !(supposes || saysIt || (follows && goesOn(heard.text)))) return false;
+  const adds = follows && SAYS_OF_THING.test(heard.text) && currentTank(turn) === undefined;
+  if (heard.mentions.length === 0 || !(supposes || saysIt || adds || (follows && goesOn(heard.text)))) return false;
   const { assignment, given } = await understand(heard, open.inputs, hintsFor(turn, heard.said));
   const takesAll = assignment.roles.length > 0 && assignment.unused.length === 0;
-  return takesAll && (!saysIt || Object.keys(given).every((id) => id in dialogue.given));
+  const ids = Object.keys(given);
+  if (saysIt) return takesAll && ids.every((id) => id in dialogue.given);
+  return takesAll && (!adds || ids.every((id) => !(id in dialogue.given)));
 }
 
 /** Several questions are answered one after another; those behind one that asks back wait for its answer. */

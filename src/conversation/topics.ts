@@ -266,7 +266,7 @@ export async function settleRole(turn: Turn, open: Calculation, heard: Heard): P
   const [options = [], ...others] = turn.dialogue.between!;
   delete turn.dialogue.between;
   // "The room is 66" says another number, not what the one asked about is.
-  const saysOther = heard.mentions.some(({ value }) => !isSaid(value, options));
+  const saysOther = heard.mentions.some(({ value, word }) => !word && !isSaid(value, options));
   const meant = saysOther ? undefined : optionNamed(open, options, heard);
   // Of a number that changes something nothing is taken until it is said what it changes.
   const changes = options.some(({ id }) => id in turn.dialogue.given);

@@ -12,12 +12,12 @@ import type { Reading } from '../language/readings.js';
 import type { TopicScore } from '../language/topic.js';
 import { placeNamed } from '../language/which-one.js';
 import { calculationList } from './catalogue.js';
-import { asEarlier, type Waiting } from './dialogue.js';
+import type { Waiting } from './dialogue.js';
 import { makeReply, notice, saying } from './replies.js';
 import { preferencesFor, type Turn } from './turn.js';
 import type { Heard, Understood } from './understand.js';
 import type { Between } from './what-changes.js';
-import { takenFor } from './work.js';
+import { takenFor, turnTo } from './work.js';
 
 /** Two readings that both fit are asked about: of a number, or of clock words. @returns undefined when nothing is unclear */
 export function askWhich(
@@ -32,8 +32,7 @@ export function askWhich(
     const waiting = contests.map(({ options }) => options.map(({ id, reading }) => waitingFor(id, reading)));
     return waiting.length === 0 ? undefined : askRole(turn, calculation, given, waiting);
   }
-  dialogue.topic = calculation.id;
-  dialogue.given = asEarlier(given);
+  turnTo(turn, calculation, given);
   if (!first) {
     dialogue.asked = Object.keys(calculation.inputs).find((id) => calculation.inputs[id]!.kind === 'clock')!;
     const choices = windows.map(({ on, off }) => `${clockText(on)} to ${clockText(off)}`).join(' or ');
@@ -71,9 +70,8 @@ const MOST_CHOICES = 4;
 export function askRole(turn: Turn, calculation: Calculation, given: Given, waiting: Waiting): Reply {
   const { dialogue } = turn;
   const open = waiting.flatMap((options) => options.map(({ id }) => id));
-  dialogue.topic = calculation.id;
   const sure = Object.fromEntries(Object.entries(given).filter(([id]) => !open.includes(id)));
-  dialogue.given = asEarlier(sure);
+  turnTo(turn, calculation, sure);
   dialogue.between = [...waiting];
   const [options] = waiting;
   const choices = options!.slice(0, MOST_CHOICES).map(({ id }) => `the ${calculation.inputs[id]!.name}`);

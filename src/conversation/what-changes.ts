@@ -2,6 +2,7 @@ import type { Calculation, QuantityInput } from '../core/calculation.js';
 import type { Given, GivenValue } from '../core/outcome.js';
 import { unitNamed } from '../core/quantity/units.js';
 import { countsThings, NEAR } from '../language/candidates.js';
+import { isLittle } from '../language/cues.js';
 import type { Mention } from '../language/measurements.js';
 import { givenFrom } from '../language/read-value.js';
 import { type Hints, inBand, type Reading, readingsOf } from '../language/readings.js';
@@ -34,8 +35,9 @@ export function whatChanges(
   hints: Hints,
 ): { readonly given: Given } | Between {
   const changed: Record<string, GivenValue> = { ...given };
-  const taken = assignment.roles.filter(({ near }) => near >= NEAR).map(({ id }) => id);
-  for (const { mention, id } of looseNumbers(heard, assignment)) {
+  const loose = looseNumbers(heard, assignment);
+  const taken = assignment.roles.map(({ id }) => id).filter((id) => !loose.some((number) => number.id === id));
+  for (const { mention, id } of loose) {
     const said = heard.text.slice(mention.start, mention.end);
     const thing = id === undefined || id in before ? undefined : namedFor(open, id, said);
     if (thing && Object.keys(thing).every((name) => name in before)) {
@@ -56,14 +58,25 @@ export function whatChanges(
 
 /** Numbers of which nothing but a unit says what they are, and the input that each was taken for, if any. */
 function looseNumbers(
-  { text }: Heard,
+  heard: Heard,
   { roles, unused }: Understood['assignment'],
 ): { readonly mention: Mention; readonly id?: string }[] {
-  const unsure = roles.filter(({ near, mention }) => near < NEAR && !mention.group);
+  const unnamed = saysNothing(heard);
+  const unsure = roles.filter(({ near, mention }) => (near < NEAR || unnamed) && !mention.group);
   const bare = unused.filter(
-    (mention) => mention.units.length === 0 && !mention.word && !mention.group && !countsThings(mention, text),
+    (mention) => mention.units.length === 0 && !mention.word && !mention.group && !countsThings(mention, heard.text),
   );
   return [...unsure, ...bare.map((mention) => ({ mention }))];
+}
+
+/** Words of a change that say nothing of what it changes. */
+const SAYS_NOTHING =
+  /^(?:one|ones|instead|please|what|how|about|make|try|use|change|now|only|just|wait|sorry|same|again)$/;
+
+/** Whether a message is nothing but numbers and units: the litres of "what about a 50 litre one" name no input. */
+function saysNothing({ words, mentions }: Heard): boolean {
+  const inNumber = (start: number) => mentions.some((mention) => start >= mention.start && start < mention.end);
+  return words.list.every(({ text, start }) => inNumber(start) || isLittle(text) || SAYS_NOTHING.test(text));
 }
 
 /**

@@ -66,19 +66,20 @@ function takenForGranted(understood: Understood, inputs: Reply['inputs']): Reply
 /** Questions that one can come back to. */
 const MOST_EARLIER = 5;
 
-/** Keeps the question that another one follows. */
-function keepEarlier({ dialogue }: Turn, next: Calculation): void {
+/** Makes a question the open one; the one that it follows can be come back to. */
+export function turnTo({ dialogue }: Turn, next: Calculation, values: Given): void {
   const { topic, given, earlier = [] } = dialogue;
-  if (topic === undefined || topic === next.id) return;
-  const others = earlier.filter((question) => question.topic !== topic && question.topic !== next.id);
-  dialogue.earlier = [{ topic, given }, ...others].slice(0, MOST_EARLIER);
+  if (topic !== undefined && topic !== next.id) {
+    const others = earlier.filter((question) => question.topic !== topic && question.topic !== next.id);
+    dialogue.earlier = [{ topic, given }, ...others].slice(0, MOST_EARLIER);
+  }
+  dialogue.topic = next.id;
+  dialogue.given = asEarlier(values);
 }
 
 function rememberTopic(turn: Turn, calculation: Calculation, given: Given): void {
   const { dialogue } = turn;
-  keepEarlier(turn, calculation);
-  dialogue.topic = calculation.id;
-  dialogue.given = asEarlier(given);
+  turnTo(turn, calculation, given);
   delete dialogue.asked;
   delete dialogue.stated;
   for (const [id, { profile }] of Object.entries(calculation.inputs)) {
