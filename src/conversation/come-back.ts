@@ -6,7 +6,7 @@ import { returns } from './manner.js';
 import { preferencesFor, type Turn } from './turn.js';
 import type { Heard } from './understand.js';
 import { wordsNaming } from './which-topic.js';
-import { work } from './work.js';
+import { turnTo, work } from './work.js';
 
 /**
  * "Back to the drain", "and the heater again, at 16 C": an earlier question of the conversation, with the numbers it had.
@@ -27,6 +27,8 @@ export async function comeBack(turn: Turn, heard: Heard): Promise<Reply[] | unde
   );
   const meant = place === undefined ? undefined : questions[place];
   if (!meant || meant.calculation.id === dialogue.topic) return undefined;
-  const answered = await work(turn, meant.calculation, meant.given, preferencesFor(turn, heard.said));
-  return heard.mentions.length === 0 ? [answered] : change(turn, meant.calculation, heard);
+  turnTo(turn, meant.calculation, meant.given);
+  delete dialogue.asked;
+  const changed = heard.mentions.length > 0 ? await change(turn, meant.calculation, heard) : undefined;
+  return changed ?? [await work(turn, meant.calculation, meant.given, preferencesFor(turn, heard.said))];
 }

@@ -109,14 +109,17 @@ export const currentTank = ({ tanks }: Turn): Tank | undefined => tanks.find(({ 
 export const openTopic = ({ dialogue }: Turn): Calculation | undefined =>
   dialogue.topic === undefined ? undefined : calculationNamed(dialogue.topic);
 
-/** Forgets numbers of the tank that were said in this conversation, for the open question too. */
+/** Forgets numbers of the tank that were said in this conversation, for the open question and those before it too. */
 export function forgetSaid(turn: Turn, keys: readonly string[]): void {
   const { dialogue } = turn;
-  const inputs = openTopic(turn)?.inputs;
   const without = (values: Given, keyOf: (id: string) => string | undefined): Given =>
     Object.fromEntries(Object.entries(values).filter(([id]) => !keys.includes(keyOf(id) ?? '')));
   dialogue.known = without(dialogue.known, (key) => key);
-  dialogue.given = without(dialogue.given, (id) => inputs?.[id]?.profile);
+  const withoutIn = (topic: string | undefined, given: Given): Given =>
+    without(given, (id) => calculationNamed(topic ?? '')?.inputs[id]?.profile);
+  dialogue.given = withoutIn(dialogue.topic, dialogue.given);
+  if (dialogue.earlier)
+    dialogue.earlier = dialogue.earlier.map(({ topic, given }) => ({ topic, given: withoutIn(topic, given) }));
 }
 
 /** Takes what a tank's page has from now on for what was said before. */

@@ -163,6 +163,14 @@ describe('an earlier question is come back to with its numbers', () => {
   });
 });
 
+test('an earlier question takes what the page was told since', async () => {
+  const reply = await last(
+    'my tank is 60x24x24 in / how much water does it hold with 1/2 in glass / how much salt for 20 gallons at 35 ppt / my glass is 3/4 in / back to the water in the tank',
+  );
+  expect(reply.calculation, reply.text).toBe('volume.rectangular');
+  expect(inputsOf(reply)).toMatchObject({ glass_thickness: near(0.75 * INCH) });
+});
+
 describe('the same question for another tank', () => {
   const BOTH = 'my tank is 120x60x60 cm / my frag tank is 60x45x30 cm';
   test.each([
