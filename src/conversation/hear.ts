@@ -1,6 +1,8 @@
 import { type Calculation, groupOf } from '../core/calculation.js';
 import type { Reply } from '../core/reply.js';
+import { NEAR } from '../language/candidates.js';
 import { wordsOf } from '../language/cues.js';
+import type { Role } from '../language/roles.js';
 import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
 import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
@@ -64,13 +66,15 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
  */
 async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, open: Calculation): Promise<boolean> {
   const { dialogue } = turn;
-  const supposes = best && CHANGES.test(heard.text) && groupOf(best.calculation) === groupOf(open);
+  const supposes = best !== undefined && CHANGES.test(heard.text) && groupOf(best.calculation) === groupOf(open);
   const follows = dialogue.answer !== undefined && !dialogue.stated;
   const saysIt = follows && SAYS_IT.test(heard.text);
   const adds = follows && SAYS_OF_THING.test(heard.text) && currentTank(turn) === undefined;
   if (heard.mentions.length === 0 || !(supposes || saysIt || adds || (follows && goesOn(heard.text)))) return false;
   const { assignment, given } = await understand(heard, open.inputs, hintsFor(turn, heard.said));
-  const takesAll = assignment.roles.length > 0 && assignment.unused.length === 0;
+  // "And the sand for 2 inches": a unit alone does not make it the open question's.
+  const isOwn = ({ near, id }: Role): boolean => supposes || near >= NEAR || id in dialogue.given;
+  const takesAll = assignment.roles.length > 0 && assignment.unused.length === 0 && assignment.roles.every(isOwn);
   const ids = Object.keys(given);
   if (saysIt) return takesAll && ids.every((id) => id in dialogue.given);
   return takesAll && (!adds || ids.every((id) => !(id in dialogue.given)));

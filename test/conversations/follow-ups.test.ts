@@ -109,6 +109,11 @@ describe('a follow-up changes what it means, and says so', () => {
     },
   );
 
+  test('an "and" that names another thing is another question', async () => {
+    const reply = await last('how much water in a 48x24x20 inch tank / and the sand for 2 inches');
+    expect(reply.calculation, reply.text).toBe('sand.mass');
+  });
+
   test('what is only supposed is not known of the tank', async () => {
     const reply = await last(
       'my tank is 60x24x24 inches / how much water does it hold / and if it was 20 tall / what heater do i need at 78F in a 65F room',
