@@ -63,6 +63,8 @@ const schema = z.object({
       ),
     }),
   ),
+  /** The questions before this one with what was given for them, the latest first. */
+  earlier: z.optional(z.array(z.object({ topic: z.string(), given }))),
   /** It was said that days are counted in UTC. */
   utcSaid: z.optional(z.boolean()),
   /** The name of a time zone of which several places have one: which was asked. */

@@ -1,21 +1,37 @@
 import { type Calculation, groupOf } from '../core/calculation.js';
 import type { Reply } from '../core/reply.js';
+import { NEAR } from '../language/candidates.js';
 import { wordsOf } from '../language/cues.js';
+import type { Role } from '../language/roles.js';
 import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
 import { isAskedFor, isBareAnswer } from './asked-for.js';
 import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
+import { change } from './change.js';
+import { comeBack } from './come-back.js';
 import { helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
-import { ASKS, CARRIES, CHANGES, CORRECTS, isChange, isNewQuestion, tells, WANTS } from './manner.js';
+import {
+  ASKS,
+  CARRIES,
+  CHANGES,
+  CORRECTS,
+  goesOn,
+  isChange,
+  isNewQuestion,
+  SAYS_IT,
+  SAYS_OF_THING,
+  tells,
+  WANTS,
+} from './manner.js';
 import { isVessel } from './named-tank.js';
 import { makeReply, notice } from './replies.js';
 import { setAsideFor } from './set-aside.js';
 import { questionsIn } from './several-questions.js';
 import { onIntent } from './short-requests.js';
 import { type Named, noSuchTank, turnToNamed } from './tank-names.js';
-import { answerAsked, change, question, STRONG, sameOfTank, settleDoubts, settleRole, state } from './topics.js';
-import { hintsFor, isLeft, learnUnits, openTopic, type Turn } from './turn.js';
+import { answerAsked, question, STRONG, sameOfTank, settleDoubts, settleRole, state } from './topics.js';
+import { currentTank, hintsFor, isLeft, learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood, ofWhat } from './unclear.js';
 import { explainMeasurements, type Heard, hearText, understand } from './understand.js';
 import { askTopic, settleTopic, twoLikely } from './which-topic.js';
@@ -46,12 +62,24 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
   return replies.map((reply) => ({ ...reply, read }));
 }
 
-/** "What if it comes from a 20 L reservoir": another question of the same kind is named, and the open one takes all that is said. */
+/**
+ * Another question is named, or a tank, and the open one takes all that is said: "what if it comes from a 20 L reservoir", "and
+ * a 300 W heater", "it's 80 gallons by the way" where gallons were said before, "the door is 32 inches" where no page keeps it.
+ */
 async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, open: Calculation): Promise<boolean> {
-  if (!best || !CHANGES.test(heard.text) || heard.mentions.length === 0) return false;
-  if (groupOf(best.calculation) !== groupOf(open)) return false;
-  const { assignment } = await understand(heard, open.inputs, hintsFor(turn, heard.said));
-  return assignment.roles.length > 0 && assignment.unused.length === 0;
+  const { dialogue } = turn;
+  const supposes = best !== undefined && CHANGES.test(heard.text) && groupOf(best.calculation) === groupOf(open);
+  const follows = dialogue.answer !== undefined && !dialogue.stated;
+  const saysIt = follows && SAYS_IT.test(heard.text);
+  const adds = follows && SAYS_OF_THING.test(heard.text) && currentTank(turn) === undefined;
+  if (heard.mentions.length === 0 || !(supposes || saysIt || adds || (follows && goesOn(heard.text)))) return false;
+  const { assignment, given } = await understand(heard, open.inputs, hintsFor(turn, heard.said));
+  // "And the sand for 2 inches": a unit alone does not make it the open question's.
+  const isOwn = ({ near, id }: Role): boolean => supposes || near >= NEAR || id in dialogue.given;
+  const takesAll = assignment.roles.length > 0 && assignment.unused.length === 0 && assignment.roles.every(isOwn);
+  const ids = Object.keys(given);
+  if (saysIt) return takesAll && ids.every((id) => id in dialogue.given);
+  return takesAll && (!adds || ids.every((id) => !(id in dialogue.given)));
 }
 
 /** Several questions are answered one after another; those behind one that asks back wait for its answer. */
@@ -128,6 +156,11 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     why.push(`it only names the tank “${named.name}”`);
     if (open && !named.switches) return sameOfTank(turn, open);
     return [notice(turn.speaker, `“${named.name}” is the current tank now.`, { private: true })];
+  }
+  const back = await comeBack(turn, heard);
+  if (back) {
+    why.push('it comes back to an earlier question');
+    return back;
   }
   const topics = await likeliest(turn, heard, topicsOf(heard.words, heard.mentions, calculationList, open));
   const [best] = topics;

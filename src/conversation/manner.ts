@@ -17,9 +17,25 @@ export const LONGEST_ANSWER = 4;
 
 /** "What about …": the last question with another number. */
 export const CHANGES =
-  /^(?:and |but |or |ok,? |so |hmm,? |well,? |then |also )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|oh(?:,| and)? |my bad,? |there'?s (?=.* (?:too|as well|also)\b)|[a-z' ]+ (?=\d[^,]* not \d)|no,?\s|nope,?\s|no wait|wait|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try |plus |minus )/;
+  /^(?:and |but |or |ok,? |so |hmm,? |well,? |then |also )*(?:what about|how about|what if|what'?s it (?:at|with)|and (?:at|with|for|if|in|on)|same(?: again)?,?(?: but)?(?: with| at| for)?|but (?:with|at|if)|oh(?:,| and)? |my bad,? |there'?s (?=.* (?:too|as well|also)\b)|[a-z' ]+ (?=\d[^,]* not \d)|no,?\s|nope,?\s|no wait|wait|actually|sorry,?\s|i meant|i mean|make (?:it|that|the)|change|with(?:out)? |at |if |for |use |try |plus |minus )/;
 /** "No, …": the last number was wrong. */
 export const CORRECTS = /^(?:no|nope|no wait|actually|sorry|my bad|i meant|i mean|oops|correction|wait)\b/;
+/** "What if …": what is said is only supposed. */
+export const SUPPOSES = /\b(?:if|suppose)\b/;
+/** "Back to the drain", "back to 2000". */
+export const BACK_TO =
+  /^(?:(?:ok|now|and|so|then|but),? )*(?:let'?s )?(?:(?:go |going |get )?back|return(?:ing)?) to\b/;
+/** "The heater again". */
+const ONCE_MORE = /\bagain\b/;
+/** It may name a question that was left. */
+export const returns = (text: string): boolean => BACK_TO.test(text) || ONCE_MORE.test(text);
+/** It goes on where the last question stopped: "and a 300 W heater". */
+const GOES_ON = /^(?:and|or|but|plus|also|with)\b/;
+/** "It's 80 gallons by the way", said of what was just asked about. */
+export const SAYS_IT =
+  /^(?:(?:oh|well|and|btw|by the way),? )*(?:it'?s|it (?:is|was)) (?:about |around |only |really |actually )*\d/;
+/** "The door is 32 inches", said where no page keeps it. */
+export const SAYS_OF_THING = /^(?:(?:oh|well|and),? )*the\b/;
 /** "Use that flow for the drain": the last answer feeds another question, the drain's. */
 export const CARRIES =
   /^(?:and |now |ok,? |so |then |please )*(?:use|with|take|put|plug) (?:that|this|it|the same)\b.*?\b(?:for|in|into|to|on|against)\b(.*)/;
@@ -41,6 +57,9 @@ const OWN = /\b(?:my|mine|our|ours|i|we|ive|i've|we've|there|here'?s)\b/;
 export const WANTS =
   /\b(?:please|pls|plz|want|need|trying|wondering|figure out|tell me|give me|help|convert|siz(?:e|ing)|check|calc(?:ulation)?|question|problem)\b| (?:to|into|in|as) [a-z/]+(?: please| pls)?[?.! ]*$|^[^.,\d]{3,40}:/;
 
+/** Whether a message may go on with the open question although its words are another's too. */
+export const goesOn = (text: string): boolean => GOES_ON.test(text) && !ASKS.test(text) && !OWN.test(text);
+
 /** Whether a message only tells something. */
 export const tells = (text: string): boolean =>
   !ASKS.test(text) &&
@@ -60,12 +79,16 @@ function namesOther(topics: readonly TopicScore[], open: Calculation, least: num
 export const isNewQuestion = (heard: Heard, topics: readonly TopicScore[], open: Calculation): boolean =>
   namesOther(topics, open, NAMED) && (ASKS.test(heard.text) || heard.words.list.length > LONGEST_ANSWER);
 
+/** Numbers of a message, of which joined sizes are one. */
+const saidApart = ({ mentions }: Heard): number =>
+  mentions.filter(({ group }, i) => !group || group.id !== mentions[i - 1]?.group?.id).length;
+
 /** A message that changes a number of the open question. */
 export function isChange(heard: Heard, topics: readonly TopicScore[], open: Calculation, { dialogue }: Turn): boolean {
-  if (CHANGES.test(heard.text)) return !namesOther(topics.filter(hasOwnCue), open, CLEAR_CHANGE);
+  if (CHANGES.test(heard.text) || returns(heard.text)) return !namesOther(topics.filter(hasOwnCue), open, CLEAR_CHANGE);
   if (dialogue.stated || dialogue.answer === undefined) return false;
   if (heard.mentions.length === 0 && heard.words.list.length <= LONGEST_CHANGE) return !namesOther(topics, open, NAMED);
   if (STATES.test(heard.text) && (TELLS.test(heard.text) || heard.words.list.length > LONGEST_CHANGE)) return false;
   const short = heard.mentions.length > 0 || heard.words.list.length <= LONGEST_CHANGE;
-  return !namesOther(topics, open, NAMED) && short && heard.mentions.length <= MOST_CHANGED;
+  return !namesOther(topics, open, NAMED) && short && saidApart(heard) <= MOST_CHANGED;
 }

@@ -13,6 +13,7 @@ export const tankCalled = ({ tanks }: Turn, name: string): Tank | undefined =>
 function leaveTank(turn: Turn): void {
   const { dialogue } = turn;
   dialogue.known = {};
+  delete dialogue.earlier;
   dialogue.answerLeft = true;
   const asksForTank = Object.values(openTopic(turn)?.inputs ?? {}).some(({ profile }) => profile !== undefined);
   if (!asksForTank) return;

@@ -1,24 +1,23 @@
 import { mainFirst, questionFor } from '../core/answer.js';
-import type { Calculation } from '../core/calculation.js';
+import type { Calculation, Input } from '../core/calculation.js';
 import type { Given } from '../core/outcome.js';
 import { profileInputs } from '../core/profile.js';
-import { unitNamed } from '../core/quantity/units.js';
+import { isUnit, toSI, unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
-import type { Preferences } from '../core/show-value.js';
 import { countsThings } from '../language/candidates.js';
 import { givenFrom, readingMeant, readingQuestion, readValue } from '../language/read-value.js';
 import { hasOwnCue, type TopicScore } from '../language/topic.js';
 import { noteDay } from './days.js';
 import { asEarlier, type Waiting } from './dialogue.js';
 import { type LikelyTopic, understoodAs } from './likeliest.js';
-import { ASKS, CHANGES, CORRECTS, LONGEST_ANSWER, tells } from './manner.js';
-import { namedFor } from './named-for.js';
+import { ASKS, CHANGES, LONGEST_ANSWER, tells } from './manner.js';
+import { listBehind, namedFor } from './named-for.js';
 import { recalled } from './press.js';
 import { makeReply } from './replies.js';
 import { keep } from './statement.js';
 import { tankTold } from './tank-names.js';
-import { currentTank, hintsFor, preferencesFor, type Turn } from './turn.js';
-import { askRole, askWhich, askWhichOne, misfit, optionNamed, stillAsking, whichIsMeant } from './unclear.js';
+import { hintsFor, preferencesFor, type Turn } from './turn.js';
+import { askRole, askWhich, misfit, optionNamed, stillAsking } from './unclear.js';
 import { type Heard, saysAnything, type Understood, understand } from './understand.js';
 import { work } from './work.js';
 
@@ -30,15 +29,28 @@ const VERY_STRONG = 3.5;
 const saysStrongly = (topic: TopicScore): boolean =>
   topic.score >= VERY_STRONG && topic.calculation.part !== 'tank' && hasOwnCue(topic);
 
-const over = ({ dialogue }: Turn, fresh: Given): Given => ({ ...asEarlier(dialogue.given), ...fresh });
+/** What was said before, and what is said now. */
+export const over = ({ dialogue }: Turn, fresh: Given): Given => ({ ...asEarlier(dialogue.given), ...fresh });
 
 /** Keeps how the message was read, and what it said beside the point: a room's temperature in a question about drains. */
-function remember(turn: Turn, understood: Understood): Understood {
+export function remember(turn: Turn, understood: Understood): Understood {
   turn.understood = understood;
   noteDay(turn, understood.day);
   const beside = understood.assignment.beside.map(({ id, reading }) => [id, givenFrom(reading)] as const);
   turn.dialogue.known = { ...turn.dialogue.known, ...asEarlier(Object.fromEntries(beside)) };
   return understood;
+}
+
+/** Quantities that are asked for as an amount a day. */
+const A_DAY: readonly string[] = ['water a day', 'alkalinity rate', 'dissolved rate'];
+
+/** "2 gallons" to the question how much evaporates a day is 2 gallons a day. */
+function inFull(input: Input, heard: Heard): Heard {
+  const [mention, ...others] = heard.mentions;
+  if (input.kind !== 'quantity' || !A_DAY.includes(input.quantity) || !mention || others.length > 0) return heard;
+  if (mention.units.some(({ quantities }) => quantities.includes(input.quantity))) return heard;
+  const units = mention.units.flatMap(({ id }) => (isUnit(`${id}/day`) ? [unitNamed(`${id}/day`)] : []));
+  return units.length > 0 ? { ...heard, mentions: [{ ...mention, units }] } : heard;
 }
 
 /** The answer to what was asked; whatever else it says is taken too. @returns undefined when it is no answer */
@@ -51,7 +63,7 @@ export async function answerAsked(
   const input = open.inputs[asked];
   if (!input) return undefined;
   const hints = hintsFor(turn, heard.said);
-  const understood = remember(turn, await understand(heard, open.inputs, hints, asked));
+  const understood = remember(turn, await understand(inFull(input, heard), open.inputs, hints, asked));
   if (asked in understood.given) turn.dialogue.lastAsked = asked;
   const preferences = preferencesFor(turn, heard.said);
   const named = namedFor(open, asked, heard.text);
@@ -62,6 +74,10 @@ export async function answerAsked(
   const counted = heard.mentions.some((mention) => countsThings(mention, heard.text));
   const read = counted ? { problem: '' } : await readValue(input, heard.original, hints);
   if ('value' in read) return [await work(turn, open, over(turn, { [asked]: read.value }), preferences)];
+  const [listId, list] = listBehind(open, asked) ?? [];
+  const listed = listId !== undefined && list ? await readValue(list, heard.original, hints) : read;
+  if (listId !== undefined && 'value' in listed)
+    return [await work(turn, open, over(turn, { [listId]: listed.value }), preferences)];
   const stated = heard.mentions.length > 0 ? await state(turn, heard, []) : undefined;
   if (stated) {
     const again = makeReply(turn.speaker, 'question', questionFor(open, asked), {
@@ -80,49 +96,6 @@ export async function answerAsked(
     ];
   }
   return undefined;
-}
-
-/** What a change could mean is decided by the values it could change. */
-const uncontested = (understood: Understood): Understood => ({
-  ...understood,
-  assignment: { ...understood.assignment, contests: [] },
-});
-
-/** The open question with what the message changes. @returns undefined when it changes nothing */
-export async function change(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
-  const mended = CORRECTS.test(heard.text) ? turn.dialogue.lastAsked : undefined;
-  const understood = remember(turn, await understand(heard, open.inputs, hintsFor(turn, heard.said), mended));
-  const preferences = preferencesFor(turn, heard.said);
-  if (!saysAnything(understood)) return CORRECTS.test(heard.text) ? state(turn, heard, []) : undefined;
-  const unclear = askWhich(turn, open, over(turn, understood.given), uncontested(understood));
-  if (unclear) return [unclear];
-  const meant = mended === undefined ? whichIsMeant(open, turn.dialogue.given, understood) : { moved: {} };
-  if ('between' in meant) return [askWhichOne(turn, open, heard, meant)];
-  const given = renamed(understood.given, meant.moved);
-  const replies = [await work(turn, open, over(turn, given), preferences)];
-  const corrected = CORRECTS.test(heard.text) ? await correctTank(turn, open, given, preferences) : undefined;
-  return corrected ? [...replies, corrected] : replies;
-}
-
-/** The same values under other ids. */
-const renamed = (given: Given, ids: Readonly<Record<string, string>>): Given =>
-  Object.fromEntries(Object.entries(given).map(([id, value]) => [ids[id] ?? id, value]));
-
-/** "No, the glass is 10 mm" also mends the tank's page where it holds the old value. */
-async function correctTank(
-  turn: Turn,
-  open: Calculation,
-  given: Given,
-  preferences: Preferences,
-): Promise<Reply | undefined> {
-  const tank = currentTank(turn);
-  const values = Object.fromEntries(
-    Object.entries(given).flatMap(([id, value]) => {
-      const key = open.inputs[id]?.profile;
-      return key !== undefined && tank?.values[key] ? [[key, value]] : [];
-    }),
-  );
-  return Object.keys(values).length > 0 ? keep(turn, undefined, values, preferences, []) : undefined;
 }
 
 /**
@@ -284,12 +257,20 @@ function assumeFirst({ dialogue }: Turn, [first, second]: Waiting[number]): void
   dialogue.asked = second.id;
 }
 
+/** Whether a number is the one that was asked about. */
+const isSaid = (value: number, options: Waiting[number]): boolean =>
+  options.some(({ si, unit }) => Math.abs(toSI(value, unitNamed(unit)) - si) < 1e-6);
+
 /** "The room": which input the number is that was asked about. @returns undefined when the message says something else */
 export async function settleRole(turn: Turn, open: Calculation, heard: Heard): Promise<Reply[] | undefined> {
   const [options = [], ...others] = turn.dialogue.between!;
   delete turn.dialogue.between;
-  const meant = optionNamed(open, options, heard);
-  if (!meant && heard.mentions.length > 0) assumeFirst(turn, options);
+  // "The room is 66" says another number, not what the one asked about is.
+  const saysOther = heard.mentions.some(({ value, word }) => !word && !isSaid(value, options));
+  const meant = saysOther ? undefined : optionNamed(open, options, heard);
+  // Of a number that changes something nothing is taken until it is said what it changes.
+  const changes = options.some(({ id }) => id in turn.dialogue.given);
+  if (!meant && !changes && heard.mentions.length > 0) assumeFirst(turn, options);
   if (!meant) return undefined;
   const waiting = others.map((each) => each.filter(({ id }) => id !== meant.id));
   const sole = waiting.filter(({ length }) => length === 1).flat();

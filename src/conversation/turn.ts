@@ -113,14 +113,17 @@ export const openTopic = ({ dialogue }: Turn): Calculation | undefined =>
 export const isLeft = ({ dialogue: { left, asked, doubts, between } }: Turn): boolean =>
   left === true && asked === undefined && doubts === undefined && between === undefined;
 
-/** Forgets numbers of the tank that were said in this conversation, for the open question too. */
+/** Forgets numbers of the tank that were said in this conversation, for the open question and those before it too. */
 export function forgetSaid(turn: Turn, keys: readonly string[]): void {
   const { dialogue } = turn;
-  const inputs = openTopic(turn)?.inputs;
   const without = (values: Given, keyOf: (id: string) => string | undefined): Given =>
     Object.fromEntries(Object.entries(values).filter(([id]) => !keys.includes(keyOf(id) ?? '')));
   dialogue.known = without(dialogue.known, (key) => key);
-  dialogue.given = without(dialogue.given, (id) => inputs?.[id]?.profile);
+  const withoutIn = (topic: string | undefined, given: Given): Given =>
+    without(given, (id) => calculationNamed(topic ?? '')?.inputs[id]?.profile);
+  dialogue.given = withoutIn(dialogue.topic, dialogue.given);
+  if (dialogue.earlier)
+    dialogue.earlier = dialogue.earlier.map(({ topic, given }) => ({ topic, given: withoutIn(topic, given) }));
 }
 
 /** Takes what a tank's page has from now on for what was said before. */
@@ -137,6 +140,7 @@ export const now = ({ clock }: Turn): string => clock.now().toISOString();
 
 /** Numbers that belong to one tank and say nothing about another. */
 const SIZE_OF_A_TANK = /^(?:display|sump|rock|sand|stand|overflow)\.|^water\.volume$/;
+export const isOfOneTank = (key: ProfileKey): boolean => SIZE_OF_A_TANK.test(key);
 
 /**
  * Everything a calculation can be fed with: what was said for it, then what was said about the tank in this conversation,
@@ -156,7 +160,7 @@ export function gather(turn: Turn, calculation: Calculation, given: Given): Give
   const lacking: (readonly [id: string, key: ProfileKey])[] = [];
   for (const [id, { profile }] of Object.entries(calculation.inputs)) {
     const said = given[id];
-    const ownSize = profile !== undefined && SIZE_OF_A_TANK.test(profile);
+    const ownSize = profile !== undefined && isOfOneTank(profile);
     const open = profile !== undefined && !(another && ownSize) && !closed.includes(id);
     const value = said ?? (open ? saidOfTank(turn, profile) : undefined);
     if (value) all[id] = value;

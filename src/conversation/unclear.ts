@@ -6,19 +6,19 @@ import { clockText } from '../core/quantity/clock-text.js';
 import { withArticle } from '../core/quantity/number.js';
 import { unitNamed } from '../core/quantity/units.js';
 import type { Reply } from '../core/reply.js';
-import { NEAR } from '../language/candidates.js';
 import { wordsOf } from '../language/cues.js';
 import type { Mention } from '../language/measurements.js';
 import { readingChoices, readingQuestion, shortened } from '../language/read-value.js';
 import { type Reading, readingsOf } from '../language/readings.js';
 import type { TopicScore } from '../language/topic.js';
 import { placeNamed } from '../language/which-one.js';
-import { asEarlier, type Waiting } from './dialogue.js';
+import type { Waiting } from './dialogue.js';
 import { nearest, shortestExample } from './nearest.js';
 import { makeReply, notice, saying } from './replies.js';
 import { hintsFor, isLeft, openTopic, preferencesFor, type Turn } from './turn.js';
 import { asWritten, type Heard, type Understood } from './understand.js';
-import { takenFor } from './work.js';
+import type { Between } from './what-changes.js';
+import { takenFor, turnTo } from './work.js';
 
 /** Two readings that both fit are asked about: of a number, or of clock words. @returns undefined when nothing is unclear */
 export function askWhich(
@@ -33,8 +33,7 @@ export function askWhich(
     const waiting = contests.map(({ options }) => options.map(({ id, reading }) => waitingFor(id, reading)));
     return waiting.length === 0 ? undefined : askRole(turn, calculation, given, waiting);
   }
-  dialogue.topic = calculation.id;
-  dialogue.given = asEarlier(given);
+  turnTo(turn, calculation, given);
   if (!first) {
     dialogue.asked = Object.keys(calculation.inputs).find((id) => calculation.inputs[id]!.kind === 'clock')!;
     const choices = windows.map(({ on, off }) => `${clockText(on)} to ${clockText(off)}`).join(' or ');
@@ -72,9 +71,8 @@ const MOST_CHOICES = 4;
 export function askRole(turn: Turn, calculation: Calculation, given: Given, waiting: Waiting): Reply {
   const { dialogue } = turn;
   const open = waiting.flatMap((options) => options.map(({ id }) => id));
-  dialogue.topic = calculation.id;
   const sure = Object.fromEntries(Object.entries(given).filter(([id]) => !open.includes(id)));
-  dialogue.given = asEarlier(sure);
+  turnTo(turn, calculation, sure);
   dialogue.between = [...waiting];
   const [options] = waiting;
   const choices = options!.slice(0, MOST_CHOICES).map(({ id }) => `the ${calculation.inputs[id]!.name}`);
@@ -107,51 +105,14 @@ export function optionNamed(
   return place === undefined ? undefined : options[place];
 }
 
-/** Of two numbers the nearer is meant only when it is this much nearer than the other. */
-const CLEARLY_NEARER = 0.6;
-
-/** A number with nothing beside it, and the inputs it could change. */
-export interface Between {
-  readonly mention: Mention;
-  readonly between: readonly string[];
-}
-
-/**
- * What a number that only names its unit changes: of several inputs of its quantity the one whose value it is nearest to.
- * @returns other ids for the values that move, or the inputs between which the member must choose
- */
-export function whichIsMeant(
-  open: Calculation,
-  given: Given,
-  { assignment }: Understood,
-): { readonly moved: Readonly<Record<string, string>> } | Between {
-  const moved: Record<string, string> = {};
-  for (const { id, near, mention, reading } of assignment.roles) {
-    const input = open.inputs[id];
-    if (near >= NEAR || mention.group || input?.kind !== 'quantity') continue;
-    const rivals = Object.entries(open.inputs).flatMap(([other, { kind, ...spec }]) => {
-      const value = given[other];
-      const alike = kind === 'quantity' && (spec as QuantityInput).quantity === input.quantity;
-      return alike && value && 'si' in value ? [{ id: other, distance: Math.abs(value.si - reading.si) }] : [];
-    });
-    const [first, second] = rivals.sort((a, b) => a.distance - b.distance);
-    // With one value of its kind to change, that is the one: "what about 3 cm" where the bore came from a table.
-    if (first && !second && !given[id]) moved[id] = first.id;
-    if (!first || !second) continue;
-    if (first.distance > CLEARLY_NEARER * second.distance) return { mention, between: rivals.map((rival) => rival.id) };
-    moved[id] = first.id;
-  }
-  return { moved };
-}
-
-/** "22 inches of what?" */
-export function askWhichOne(turn: Turn, open: Calculation, heard: Heard, { mention, between }: Between): Reply {
-  const said = heard.text.slice(mention.start, mention.end);
-  const names = between.map((id) => open.inputs[id]!.name);
-  return makeReply(turn.speaker, 'question', `What is ${said}: ${names.slice(0, -1).join(', ')} or ${names.at(-1)}?`, {
+/** "What is 22 inches: the tank length or the tank height?" Nothing changes until that is answered. */
+export function askWhichOne({ dialogue, speaker }: Turn, open: Calculation, { said, options }: Between): Reply {
+  dialogue.between = [options.map(({ id, reading }) => waitingFor(id, reading))];
+  const names = options.map(({ id }) => open.inputs[id]!.name);
+  return makeReply(speaker, 'question', `What is ${said}: ${names.slice(0, -1).join(', ')} or ${names.at(-1)}?`, {
     calculation: open.id,
     body: `Say it with its name, such as “${names[0]} ${said}”. Nothing was changed yet.`,
-    asks: between,
+    asks: options.map(({ id }) => id),
   });
 }
 

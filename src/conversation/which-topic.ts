@@ -1,3 +1,4 @@
+import type { Calculation } from '../core/calculation.js';
 import type { Reply } from '../core/reply.js';
 import { stillToAsk } from '../core/run.js';
 import { wordsOf } from '../language/cues.js';
@@ -39,18 +40,18 @@ export function askTopic({ dialogue, speaker }: Turn, heard: Heard, topics: read
   });
 }
 
+/** What people say when they mean one of a few questions. */
+export const wordsNaming = ({ cues, title, question: asks }: Calculation): string[] => [
+  ...cues,
+  ...wordsOf(`${title} ${asks}`.toLowerCase()).list.map(({ text }) => text),
+];
+
 /** The message that waited, as the question that is meant. @returns undefined when the answer says something else */
 export async function settleTopic(turn: Turn, answer: Heard): Promise<Reply[] | undefined> {
   const { say, topics } = turn.dialogue.choosing!;
   delete turn.dialogue.choosing;
   const calculations = topics.flatMap((id) => calculationNamed(id) ?? []);
-  const place = placeNamed(
-    calculations.map((calculation) => [
-      ...calculation.cues,
-      ...wordsOf(`${calculation.title} ${calculation.question}`.toLowerCase()).list.map(({ text }) => text),
-    ]),
-    answer,
-  );
+  const place = placeNamed(calculations.map(wordsNaming), answer);
   const calculation = place === undefined ? undefined : calculations[place];
   return calculation && question(turn, hearText(say), { calculation, score: 0, like: 0, cues: [] });
 }

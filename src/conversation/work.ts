@@ -63,9 +63,23 @@ function takenForGranted(understood: Understood, inputs: Reply['inputs']): Reply
   return texts.map((text) => ({ level: 'note', text }));
 }
 
-function rememberTopic({ dialogue }: Turn, calculation: Calculation, given: Given): void {
-  dialogue.topic = calculation.id;
-  dialogue.given = asEarlier(given);
+/** Questions that one can come back to. */
+const MOST_EARLIER = 5;
+
+/** Makes a question the open one; the one that it follows can be come back to. */
+export function turnTo({ dialogue }: Turn, next: Calculation, values: Given): void {
+  const { topic, given, earlier = [] } = dialogue;
+  if (topic !== undefined && topic !== next.id) {
+    const others = earlier.filter((question) => question.topic !== topic && question.topic !== next.id);
+    dialogue.earlier = [{ topic, given }, ...others].slice(0, MOST_EARLIER);
+  }
+  dialogue.topic = next.id;
+  dialogue.given = asEarlier(values);
+}
+
+function rememberTopic(turn: Turn, calculation: Calculation, given: Given): void {
+  const { dialogue } = turn;
+  turnTo(turn, calculation, given);
   delete dialogue.asked;
   delete dialogue.left;
   delete dialogue.stated;

@@ -11,7 +11,7 @@ const behind = (words: string): RegExp => new RegExp(`^\\s*(?:${words})(?![a-z])
 
 const ABOUT_BEFORE = before(
   '~',
-  'about|around|abt|approx(?:imately)?\\.?|aprox|roughly|circa|ca\\.|close to|some|nearly|almost|maybe|probably|like|say|(?:just|a (?:bit|little)) (?:over|under)',
+  '(?<!(?:what|how) )about|around|abt|approx(?:imately)?\\.?|aprox|roughly|circa|ca\\.|close to|some|nearly|almost|maybe|probably|like|say|(?:just|a (?:bit|little)) (?:over|under)',
 );
 const ABOUT_BEHIND = behind('or so|or thereabouts|give or take|roughly|approx(?:imately)?');
 /** "What about 3 cm" asks; it is not nearly 3. */

@@ -192,7 +192,15 @@ describe('whole conversations', () => {
 
   test('no more is kept of a conversation than it goes on with', async () => {
     await talk.says('how long is the day at 18 south on 21 June');
+    // One can come back to the last five questions.
     await talk.says('how much salt for 50 gal at 35 ppt');
+    await talk.says('what heater for 90 gal at 78F in a 66F room');
+    await talk.says('how many litres is a 120 x 50 x 50 cm tank');
+    await talk.says('how many times an hour does 600 gph turn over 90 gallons');
+    await talk.says('what dli is 200 par for 10 hours');
+    const kept = await talk.store.dialogue('ada', 'direct/');
+    expect(kept).toContain('light.day_length');
+    await talk.says('how fast does the water move at 2000 l/h in a 25 mm pipe');
     const state = await talk.store.dialogue('ada', 'direct/');
     expect(state).toContain('salt.mix');
     expect(state).not.toContain('light.day_length');

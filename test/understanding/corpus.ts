@@ -49,9 +49,9 @@ function hashOf(text: string): number {
 /** Half of the corpus is never looked at while rules are tuned. */
 export const isHeldOut = (text: string): boolean => hashOf(text) % 2 === 1;
 
-function read<T>(ending: string, schema: { parse: (raw: unknown) => T }): T[] {
+function read<T>(isMeant: (name: string) => boolean, schema: { parse: (raw: unknown) => T }): T[] {
   return readdirSync(folder)
-    .filter((name) => name.endsWith(ending))
+    .filter(isMeant)
     .sort()
     .flatMap((name) => {
       const entries = JSON.parse(readFileSync(join(folder, name), 'utf8')) as unknown[];
@@ -65,7 +65,15 @@ function read<T>(ending: string, schema: { parse: (raw: unknown) => T }): T[] {
     });
 }
 
-/** Messages that words were chosen by, and so say nothing about how well others are understood. */
-export const wordingMessages = (): Message[] => read('.tuned.json', message);
-export const messages = (): Message[] => read('.messages.json', message);
-export const conversations = (): Conversation[] => read('.conversations.json', conversation);
+const ending =
+  (end: string) =>
+  (name: string): boolean =>
+    name.endsWith(end);
+const isTunedTalk = ending('.tuned.conversations.json');
+const isTalk = ending('.conversations.json');
+
+/** What words and rules were chosen by, and so says nothing about how well others are understood. */
+export const wordingMessages = (): Message[] => read(ending('.tuned.json'), message);
+export const wordingConversations = (): Conversation[] => read(isTunedTalk, conversation);
+export const messages = (): Message[] => read(ending('.messages.json'), message);
+export const conversations = (): Conversation[] => read((name) => isTalk(name) && !isTunedTalk(name), conversation);

@@ -1,4 +1,12 @@
-import { type Conversation, conversations, isHeldOut, type Message, messages, wordingMessages } from './corpus.js';
+import {
+  type Conversation,
+  conversations,
+  isHeldOut,
+  type Message,
+  messages,
+  wordingConversations,
+  wordingMessages,
+} from './corpus.js';
 import { judgeConversation, judgeMessages, type Verdict } from './judge.js';
 import { mutants } from './mutate.js';
 
@@ -19,6 +27,9 @@ function line(name: string, verdicts: readonly Verdict[]): string {
 const half = <T>(list: readonly T[], textOf: (entry: T) => string, heldOut: boolean): T[] =>
   list.filter((entry) => isHeldOut(textOf(entry)) === heldOut);
 
+const turnsOf = async (talks: readonly Conversation[]): Promise<Verdict[]> =>
+  (await Promise.all(talks.map(judgeConversation))).flat();
+
 interface Half {
   readonly single: Verdict[];
   readonly talks: Verdict[];
@@ -30,7 +41,7 @@ async function verdictsOf(heldOut: boolean): Promise<Half> {
   const single = await judgeMessages(own);
   const mutated = await judgeMessages(mutants(own));
   const talks = half<Conversation>(conversations(), ({ about, turns }) => `${about} ${turns[0]?.say}`, heldOut);
-  return { single, mutated, talks: (await Promise.all(talks.map(judgeConversation))).flat() };
+  return { single, mutated, talks: await turnsOf(talks) };
 }
 
 const MOST_CONFUSIONS = 12;
@@ -46,6 +57,7 @@ function confusions(name: string, verdicts: readonly Verdict[]): string[] {
 const tuned = await verdictsOf(false);
 const held = await verdictsOf(true);
 const wording = await judgeMessages(wordingMessages());
+const wordingTurns = await turnsOf(wordingConversations());
 process.stdout.write(
   [
     '| half | messages | topic right | every input right | asked when it should | confidently wrong |',
@@ -53,6 +65,7 @@ process.stdout.write(
     line('tuned on, messages', tuned.single),
     line('tuned on, turns of conversations', tuned.talks),
     line('words were chosen by, messages', wording),
+    line('rules were chosen by, turns of conversations', wordingTurns),
     line('never looked at, messages', held.single),
     line('never looked at, turns of conversations', held.talks),
     line('tuned on, mutated', tuned.mutated),
@@ -61,7 +74,7 @@ process.stdout.write(
     ...confusions('tuned on', [...tuned.single, ...tuned.talks]),
     ...confusions('never looked at', [...held.single, ...held.talks]),
     '',
-    ...[...tuned.single, ...tuned.talks, ...wording]
+    ...[...tuned.single, ...tuned.talks, ...wording, ...wordingTurns]
       .filter(({ why }) => why !== '')
       .map(({ say, why, confidentlyWrong }) => `${confidentlyWrong ? 'WRONG ' : ''}${say}\n    ${why}`),
     '',

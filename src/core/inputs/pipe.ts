@@ -174,13 +174,16 @@ const FITTING_IN_TEXT = new RegExp(
 /** Ends that a list of fittings counts even when nobody names them. */
 type Ends = readonly FittingRow[];
 
+/** An empty list, as people answer with it. */
+const NONE = /^\s*(?:none|nothing|no|no fittings|zero|0)(?: at all)?[.!\s]*$/;
+
 /** Reads a list of fittings to numbered symbols for a sum. @param always the ends of that kind of line */
 const readFittings =
   (always: Ends): LookupInput['read'] =>
   (text, context) => {
     const size = nearestSize(context.pipe);
     const rows = new Map<FittingRow, number>();
-    for (const { count, text: word } of splitList(text)) {
+    for (const { count, text: word } of NONE.test(text) ? [] : splitList(text)) {
       if (partClosed(word)) return PART_CLOSED;
       const row = findFitting(word);
       if (!row) return `“${word}” is not a fitting in the table: try 2 elbows, 1 gate valve, 1 union, 1 tee.`;
