@@ -150,11 +150,12 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   const answersNothing = isBareAnswer(heard);
   if (left && answersNothing) return [ofWhat(turn, heard)];
   await learnUnits(turn, heard.said);
+  const before = turn.dialogue.given;
   const named = await turnToNamed(turn, heard.text);
   if (named && isUnknown(turn, named, heard)) return [noSuchTank(turn, named.name)];
   if (named?.tank && named.alone) {
     why.push(`it only names the tank “${named.name}”`);
-    if (open && !named.switches) return sameOfTank(turn, open);
+    if (open && !named.switches) return sameOfTank(turn, open, before);
     return [notice(turn.speaker, `“${named.name}” is the current tank now.`, { private: true })];
   }
   const back = await comeBack(turn, heard);

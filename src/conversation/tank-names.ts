@@ -102,13 +102,24 @@ export interface Named {
   readonly switches: boolean;
 }
 
+/** What people call their first tank, which had no name while it was the only one. */
+const FIRST_CALLED: readonly string[] = ['main', 'display', 'big', 'bigger', 'large', 'first'];
+
+/** The first tank, where nothing but it is named: "and the display?" */
+function firstTankMeant(folded: string, tanks: readonly Tank[]): string | undefined {
+  const list = wordsOf(folded).list.map(({ text }) => text);
+  const only = list.every((word) => FIRST_CALLED.includes(word) || TURNS_TO.has(word));
+  const hasFirst = tanks.length > 1 && tanks.some(({ name }) => name === FIRST_TANK);
+  return only && hasFirst && list.some((word) => FIRST_CALLED.includes(word)) ? FIRST_TANK : undefined;
+}
+
 /** Makes the tank current that a text names, before it is read: what it says itself is about that tank. */
 export async function turnToNamed(turn: Turn, folded: string): Promise<Named | undefined> {
-  const name = tankNamed(folded, turn.tanks);
+  const name = tankNamed(folded, turn.tanks) ?? firstTankMeant(folded, turn.tanks);
   if (name === undefined) return undefined;
   const tank = tankCalled(turn, name);
   if (tank && !tank.current) await makeCurrent(turn, tank);
-  const ofName = new Set(wordsOf(name.toLowerCase()).list.map(({ text }) => text));
+  const ofName = new Set([...wordsOf(name.toLowerCase()).list.map(({ text }) => text), ...FIRST_CALLED]);
   const alone = wordsOf(folded).list.every(({ text }) => ofName.has(text) || TURNS_TO.has(text));
   return { name, alone, switches: SWITCHES.test(folded), ...(tank ? { tank } : {}) };
 }

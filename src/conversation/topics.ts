@@ -16,7 +16,7 @@ import { recalled } from './press.js';
 import { makeReply } from './replies.js';
 import { keep } from './statement.js';
 import { tankTold } from './tank-names.js';
-import { hintsFor, preferencesFor, type Turn } from './turn.js';
+import { hintsFor, isOfOneTank, preferencesFor, type Turn } from './turn.js';
 import { askRole, askWhich, misfit, optionNamed, stillAsking } from './unclear.js';
 import { type Heard, saysAnything, type Understood, understand } from './understand.js';
 import { work } from './work.js';
@@ -300,7 +300,14 @@ export async function settleDoubts(turn: Turn, open: Calculation, heard: Heard):
   return [await work(turn, open, over(turn, Object.fromEntries(chosen)), preferences)];
 }
 
-/** "And for my frag tank?": the last question, of another tank. */
-export const sameOfTank = async (turn: Turn, open: Calculation): Promise<Reply[]> => [
-  await work(turn, open, asEarlier(turn.dialogue.given), preferencesFor(turn, [])),
-];
+/**
+ * "And for my frag tank?": the last question, of another tank. What was said of the room and of the water stays.
+ * @param before what was given to the question while it was about the first one
+ */
+export async function sameOfTank(turn: Turn, open: Calculation, before: Given): Promise<Reply[]> {
+  const stays = Object.entries(before).filter(([id]) => {
+    const profile = open.inputs[id]?.profile;
+    return profile !== undefined && !isOfOneTank(profile);
+  });
+  return [await work(turn, open, asEarlier(Object.fromEntries(stays)), preferencesFor(turn, []))];
+}

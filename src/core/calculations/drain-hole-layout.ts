@@ -27,6 +27,8 @@ export const drainHoleLayout = calculation({
     'hole from the edge',
     'distance from the edge',
     'can i drill',
+    'where do i drill',
+    'where to drill',
     'drill holes',
     'drilled',
     'drill the back',

@@ -99,7 +99,6 @@ export const saltRaise = calculation({
     'salinity is only',
     'salt do i put',
     'only # ppt',
-    'need more salt',
     'more salt to',
     'add more salt',
     'not enough salt',
