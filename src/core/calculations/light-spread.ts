@@ -208,17 +208,7 @@ export const lightSpread = calculation({
     }),
     length: quantity('length', {
       ...length,
-      words: [
-        ...(length.words ?? []),
-        'tank',
-        'enough for',
-        'cover',
-        'to cover',
-        'covers',
-        'tank is',
-        'for a',
-        'over a',
-      ],
+      words: [...(length.words ?? []), 'enough for', 'cover', 'to cover', 'covers'],
       needed: false,
     }),
     width: quantity('length', { ...width, needed: false }),
