@@ -30,6 +30,7 @@ const FOLDED: Record<string, string> = {
   '‒': '-',
   '⁄': '/',
   '∕': '/',
+  '→': ' to ',
   '≤': '<',
   '≥': '>',
   '≈': '~',
@@ -60,13 +61,18 @@ function folded(character: string, before: string | undefined): string {
   return mapped.includes('/') ? ` ${mapped}` : /^\p{No}$/u.test(character) ? `^${mapped}` : mapped;
 }
 
+const ENDS_A_LINE = /[a-z\d%"')]$/;
+
 /** Lower case, one kind of quote, dash and space, fractions written out; invisible and direction marks and a leading space dropped. */
 export function normalText(original: string): NormalText {
   const written: string[] = [];
   const from: number[] = [];
   let index = 0;
+  const last = original.trimEnd().length;
   for (const character of original) {
-    const characters = folded(character, written.at(-1)?.at(-1));
+    // A line of a list ends a clause.
+    const ends = character === '\n' && index < last && ENDS_A_LINE.test(written.at(-1) ?? '');
+    const characters = ends ? '; ' : folded(character, written.at(-1)?.at(-1));
     if (written.length > 0 || characters.trim() !== '') {
       if (characters !== '') written.push(characters);
       for (let i = 0; i < characters.length; i += 1) from.push(index);

@@ -41,3 +41,14 @@ describe('a number that two inputs could be is asked about, never guessed', () =
     expect(reply.kind).not.toBe('answer');
   });
 });
+
+test('each line of a pasted list is a clause of its own', async () => {
+  const reply = await talk.says('light per day\nPAR: 200\nHours: 10');
+  expect(reply.kind, reply.text).toBe('answer');
+  expect(inputsOf(reply)).toMatchObject({ ppfd: expect.closeTo(200e-6, 12), hours: 36_000 });
+});
+
+test('an arrow leads from what is to what is wanted', async () => {
+  const reply = await talk.says('lower no3 50 → 15 with 15% weekly');
+  expect(inputsOf(reply)).toMatchObject({ before: expect.closeTo(0.05, 12), target: expect.closeTo(0.015, 12) });
+});
