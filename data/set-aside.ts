@@ -8,18 +8,21 @@
  */
 export interface SetAside {
   readonly about: string;
-  /** `first`: what to do now. `advice`: a short answer to a question without numbers. Both are no refusals, as `declined` is. */
+  /** `first`: what to do now. `advice`: a short answer. Both are no refusals, as `declined` is. */
   readonly kind: 'first' | 'declined' | 'advice';
   readonly any?: string;
   readonly together?: readonly (readonly string[])[];
   readonly inOrder?: readonly (readonly string[])[];
   readonly unless?: string;
+  /** Passed over where the message has a number: it is more likely a question of ours. */
+  readonly wordsOnly?: true;
   readonly says: string;
 }
 
-const BODY = 'hand, finger, arm, skin, eye, chest, lips, face, foot, leg, throat, mouth';
-const HURTS = `hurt, burn, burning, burned, numb, swollen, swelling, pain, painful, bleeding, sting, itch, itching, itchy, blister,
-  rash`;
+const BODY = 'hand, finger, arm, skin, eye, lips, leg';
+const MY_BODY = `my hand, my finger, my arm, my skin, my eye, my chest, my lips, my face, my foot, my leg, my throat, my mouth`;
+const INJURED = 'numb, swollen, swelling, painful, bleeding, sting, itching, itchy, blister, rash';
+const HURTS = `hurt, burn, burning, burned, pain, itch, ${INJURED}`;
 /** Who eats what lies about. */
 const SMALL = 'kid, child, son, daughter, baby, toddler, dog, cat';
 
@@ -29,9 +32,9 @@ const ELECTRICAL = `${PLUGGED}, pump, powerhead, skimmer, light, stand`;
 
 const PROTECTION = `gfci, gfi, rcd, rcbo, elcb, afci, ground fault, residual current, earth leakage, ground pin, earth pin, prong,
   ground wire, earth wire, ground plug, grounding, earthing`;
-const DEFEATS = `bypass, bypassing, bypassed, byass, defeat, defeating, disable, disabling, remove, removing, get rid of, around, past,
-  skip, cut, cutting, snip, clip, break, trick, fool, jumper, tape, wedge, glue, override, disconnect, unhook, take out, take it out,
-  take off, turn off, lift, file, without, w/o, rip out, not trip`;
+const DEFEATS = `bypass, bypassing, bypassed, byass, defeat, defeating, disable, disabling, remove, removing, get rid of, get around,
+  way around, skip, cut the, cut off, cutting, snip, clip, break, trick, fool, jumper, tape, wedge, glue, override, disconnect, unhook, take out, take it out,
+  take off, turn off, file down, file off, without, w/o, rip out, not trip`;
 const DEFEATS_BREAKER = `bypass, bypassing, byass, defeat, disable, trick, fool, jumper, tape, wedge, glue, override, holding, hold it,
   hold the, keep it from tripping`;
 
@@ -42,7 +45,7 @@ const ENGINES = `generator, genny, genset, camping stove, charcoal, bbq, barbecu
   petrol engine`;
 const INDOORS = `indoors, indoor, inside, in the garage, in my garage, in a garage, in garage, in the basement, in my basement,
   in basement, in the house, in my house, in the living room, in living room, in the kitchen, in my kitchen, in the hallway,
-  in my hallway, in the shed, in a shed, on the balcony, on my balcony`;
+  in my hallway, in the shed, in a shed, on the balcony, on my balcony, on the porch, on my porch, in the fish room, in my fish room, in the room`;
 const MENDS = `splice, splicing, repair, repairing, fix, fixing, rewire, rewiring, wire, wiring, solder, soldering, tape up,
   work on, working on`;
 const WET_OR_LIVE = `under water, underwater, in the water, in the tank, in the sump, while wet, power is on, power on, while live,
@@ -80,7 +83,8 @@ export const setAside: readonly SetAside[] = [
       swallowed some tank, swallowed tank, feel dizzy, feeling dizzy, feel sick, cannot breathe, cant breathe, can't breathe,
       passed out, fainted, electrocuted`,
     together: [
-      [BODY, HURTS],
+      [MY_BODY, HURTS],
+      [BODY, INJURED],
       ['finger, hand, foot', 'spine, bristle'],
     ],
     inOrder: [
@@ -94,8 +98,17 @@ export const setAside: readonly SetAside[] = [
     about: 'something electrical fell in the water',
     kind: 'first',
     inOrder: [
-      [PLUGGED, 'dropped, fell, fallen, slipped', 'water, sump, tank'],
-      ['dropped, knocked', PLUGGED, 'water, sump, tank'],
+      [`${PLUGGED}, light, lamp, fan`, 'fell in, fell into, fallen in, fallen into, slipped into', 'water, sump, tank'],
+      [
+        'plug, socket, power strip, power bar, cord, cable, timer, adapter',
+        'dropped in, dropped into',
+        'water, sump, tank',
+      ],
+      [
+        'dropped, knocked',
+        `${PLUGGED}, light, lamp, fan`,
+        'in the water, in the sump, in the tank, into the, in my sump, in my tank',
+      ],
     ],
     says: 'Do not reach for it: with dry hands switch the power off at the breaker first, only then take it out, and do not use it again.',
   },
@@ -109,6 +122,10 @@ export const setAside: readonly SetAside[] = [
     together: [
       ['smoke, smoking, spark, sparking, arcing', ELECTRICAL],
       ['smell, smelling', PLUGGED],
+      [
+        'feel, gives me, gave me, giving me',
+        'electricity, electric, current in, voltage in, little shock, small shock',
+      ],
       ['melted, melting, scorched, charred, on fire, is burning, burnt', PLUGGED],
     ],
     unless: 'bill, price, cost, expensive, sticker',
@@ -125,7 +142,7 @@ export const setAside: readonly SetAside[] = [
       ],
       [`there is, theres, there's`, 'water on the floor, water on my floor'],
     ],
-    unless: `how much, how many, how high, how long, will, would, could, does, what if, if the, if both, if my, when the, insurance,
+    unless: `how much, how many, how high, how long, will it, will my, will the, would, does, what if, if the, if both, if my, when the, insurance,
       liable, sue, pays, clog, clogged, not leaking, stopped`,
     says: 'Stop the return pump and shut the top-off first; switch off power to everything that stands in the wet at the breaker, hands dry. If a seam leaks, draw water off into clean buckets until the level is below it. Then tell me what happened, and I work out why.',
   },
@@ -165,8 +182,9 @@ export const setAside: readonly SetAside[] = [
   {
     about: 'defeating a protection',
     kind: 'declined',
-    any: `cheater plug, lift the ground, lifting the ground, penny in the fuse, foil in the fuse, nail in the fuse,
-      neutral to ground`,
+    any: `cheater plug, prong adapter, ground off, earth off, lift the ground, lifting the ground, penny in the fuse, foil in the fuse, nail in the fuse,
+      neutral to ground, around the gfci, around the gfi, around the rcd, around the breaker, around the ground fault, past the gfci,
+      past the rcd, past the breaker, past the ground fault`,
     together: [
       [DEFEATS, PROTECTION],
       [DEFEATS_BREAKER, 'breaker'],
@@ -202,6 +220,7 @@ export const setAside: readonly SetAside[] = [
     together: [
       [MENDS, ELECTRICAL, WET_OR_LIVE],
       ['change, replace, touch, plug in', PLUGGED, 'wet hands'],
+      [PLUGGED, 'got wet, is wet, soaked, splashed', 'use, using, keep, ok, okay, safe, still'],
       ['crack, cracked, nicked, frayed, chipped', 'heater, cord, cable, wire'],
       ['broken, split', 'heater', 'use, using, keep, ok, okay, safe'],
       ['unplug, turn off, switch off', 'before, when, while', 'hand, work in, working in, reach in'],
@@ -212,7 +231,10 @@ export const setAside: readonly SetAside[] = [
   {
     about: 'under a lifted load',
     kind: 'declined',
-    together: [['under, underneath, beneath', LIFTED]],
+    together: [
+      ['under, underneath, beneath', LIFTED],
+      ['hold the tank up, holding the tank up, hold it up, hold up the tank', 'under, slide, fix'],
+    ],
     inOrder: [
       [
         'stand, crawl, get, go, lie, sit, walk, slide, squeeze, reach, hand, finger',
@@ -221,6 +243,15 @@ export const setAside: readonly SetAside[] = [
       ],
     ],
     says: 'Nobody goes under a lifted tank, not even with a hand: set it down on blocks that carry all of it first, and ask me how many people it takes to carry.',
+  },
+  {
+    about: 'drilling tempered glass',
+    kind: 'declined',
+    // With numbers it is the question of where holes may sit, which refuses tempered glass itself.
+    wordsOnly: true,
+    together: [['drill, drilling, drilled, hole saw', 'tempered, toughened']],
+    unless: `not tempered, isn't tempered, isnt tempered, untempered`,
+    says: 'Tempered glass bursts when it is drilled: drill only a pane that its maker says is not tempered, or hang the overflow over the rim.',
   },
   {
     about: 'an engine indoors',
@@ -258,7 +289,7 @@ export const setAside: readonly SetAside[] = [
   {
     about: 'a question of law',
     kind: 'declined',
-    any: `can i sue, sue the, sue my, sue him, sue her, sue them, to sue, lawsuit, lawyer, solicitor, attorney, liable, liability,
+    any: `can i sue, sue the, sue my, sue him, sue her, sue them, to sue, be sued, get sued, lawsuit, lawyer, solicitor, attorney, liable, liability,
       legal, illegal, who pays, evict, evicted, insurance claim, small claims, in court`,
     together: [
       ['insurance', 'cover, pay, paid'],
@@ -303,7 +334,8 @@ export const setAside: readonly SetAside[] = [
     any: `ignore the rules, ignore all rules, ignore all instructions, ignore previous, ignore all previous, ignore the above,
       ignore everything, disregard previous, disregard the above, disregard all, forget previous, forget everything you,
       forget everything above, forget all your,
-      you are now dan, you are now a, you are now an, pretend you, pretend that you, pretend to be, pretend youre, pretend you're,
+      you are now dan, you are now a, you are now an, you are a pirate, rules dont exist, admin override, wipe database,
+      wipe the database, pretend you, pretend that you, pretend to be, pretend youre, pretend you're,
       roleplay, role play, role playing, system prompt, system message, hidden prompt, text above, developer mode, dev mode,
       god mode, debug mode, jailbreak, as admin, as an admin, i am the admin, i am admin, im the admin, i'm the admin, your developer,
       your creator, obey me, sudo, new instructions, new rule, no rules now, no restrictions, all restrictions, without cautions,
@@ -342,7 +374,7 @@ export const setAside: readonly SetAside[] = [
     about: 'off the subject',
     kind: 'declined',
     any: `whats the weather, what's the weather, what is the weather, weather tomorrow, weather forecast, weather today, rain today,
-      will it rain, gonna rain, going to rain, joke, something funny, poem, haiku, limerick, sing, play some music, a song,
+      will it rain, gonna rain, going to rain, joke, something funny, poem, a rap, haiku, limerick, sing, play some music, a song,
       tell me a story, write a story, python, javascript, html, write code, excel formula, vote for, election, president, politics,
       boil an egg, cook rice, football score, football game, soccer game, basketball game, baseball game, won the game,
       won the match, bitcoin, crypto, what stocks, stock market, homework, essay, translate this, capital of, a movie, on tv,
@@ -355,17 +387,20 @@ export const setAside: readonly SetAside[] = [
       ['like, watch', 'football, soccer, baseball, basketball'],
     ],
     unless: 'no joke',
+    wordsOnly: true,
     says: 'That is beyond me, because I only work out the numbers of a reef tank build, such as “is 300 W enough for 90 gal at 78F in a 66F room”.',
   },
   {
     about: 'a ground-fault breaker',
     kind: 'advice',
+    wordsOnly: true,
     any: 'gfci, gfi, rcd, rcbo, ground fault, residual current, earth leakage, stray voltage',
     says: 'A ground-fault breaker (GFCI, or an RCD of 30 mA) belongs before everything that plugs in near salt water, and stays in: if it trips, unplug one thing after another to find the leaking one, and leave the wiring to a licensed electrician.',
   },
   {
     about: 'a float switch out of action',
     kind: 'advice',
+    wordsOnly: true,
     together: [[DEFEATS, 'float switch, float valve, level sensor, optical sensor']],
     says: 'It is what stands between the reservoir and your floor, so leave it in and add a second one above it; ask me “what if my top-off sticks open” to see what it would do.',
   },

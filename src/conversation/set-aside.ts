@@ -5,20 +5,23 @@ import type { Heard } from './understand.js';
 /** How far apart words of a message may stand that belong together, in characters. */
 const REACH = 40;
 
-type Lists = readonly (readonly string[])[];
+type Phrases = ReadonlySet<string>;
+type Lists = readonly Phrases[];
 
-interface Row extends Pick<SetAside, 'about' | 'kind' | 'says'> {
-  readonly any: readonly string[];
+interface Row extends Pick<SetAside, 'about' | 'kind' | 'says' | 'wordsOnly'> {
+  readonly any: Phrases;
   readonly together: readonly Lists[];
   readonly inOrder: readonly Lists[];
-  readonly unless: readonly string[];
+  readonly unless: Phrases;
 }
 
-const phrasesOf = (list = ''): string[] =>
-  list
-    .split(',')
-    .map((phrase) => phrase.trim())
-    .filter((phrase) => phrase !== '');
+const phrasesOf = (list = ''): Phrases =>
+  new Set(
+    list
+      .split(',')
+      .map((phrase) => phrase.trim())
+      .filter((phrase) => phrase !== ''),
+  );
 
 const listsOf = (entries: SetAside['together'] = []): Lists[] => entries.map((lists) => lists.map(phrasesOf));
 
@@ -32,15 +35,18 @@ const rows: readonly Row[] = setAside.map((row) => ({
 
 const index = indexPhrases(
   new Set(
-    rows.flatMap(({ any, together, inOrder, unless }) => [any, unless, ...together.flat(), ...inOrder.flat()].flat()),
+    rows
+      .flatMap(({ any, together, inOrder, unless }) => [any, unless, ...together.flat(), ...inOrder.flat()])
+      .flatMap((phrases) => [...phrases]),
   ),
 );
 
 /** What is not worked out: the first row of the table that a message fits. */
 export function setAsideFor({ words, mentions }: Heard): Row | undefined {
-  const found = phrasesIn(words, index);
-  const holds = (phrase: string) => found.has(phrase);
-  const placesOf = (list: readonly string[]): readonly CueFound[] => list.flatMap((phrase) => found.get(phrase) ?? []);
+  const found = [...phrasesIn(words, index)];
+  const holds = (list: Phrases) => found.some(([phrase]) => list.has(phrase));
+  const placesOf = (list: Phrases): readonly CueFound[] =>
+    found.flatMap(([phrase, places]) => (list.has(phrase) ? places : []));
   /** One of each list, each close behind the one before. */
   const close = (lists: Lists, ordered: boolean, after?: number): boolean =>
     lists.length === 0 ||
@@ -53,13 +59,11 @@ export function setAsideFor({ words, mentions }: Heard): Row | undefined {
             close(lists.toSpliced(i, 1), ordered, end),
         ),
     );
+  const fits = (lists: Lists, ordered: boolean) => lists.every(holds) && close(lists, ordered);
   return rows.find(
-    ({ kind, any, together, inOrder, unless }) =>
-      // Short advice is no answer to a question with numbers.
-      (kind !== 'advice' || mentions.length === 0) &&
-      (any.some(holds) ||
-        together.some((lists) => close(lists, false)) ||
-        inOrder.some((lists) => close(lists, true))) &&
-      !unless.some(holds),
+    ({ wordsOnly, any, together, inOrder, unless }) =>
+      !(wordsOnly && mentions.length > 0) &&
+      (holds(any) || together.some((lists) => fits(lists, false)) || inOrder.some((lists) => fits(lists, true))) &&
+      !holds(unless),
   );
 }

@@ -39,17 +39,9 @@ test.each(INNOCENT)('not declined: %s', async (say) => {
   expect(sentences).not.toContain((await first(say)).reply.headline);
 });
 
-test.each([
-  'can i drill tempered glass',
-  'how to drill a hole in a tempered bottom',
-  'drilling toughened glass for a bulkhead',
-  'bottom pane is tempered, where do i drill',
-  'i want to drill my tank its tempered glass',
-  'drill temperd glass w diamond bit?',
-  'hole saw for tempered pane',
-])('the calculation of holes itself refuses: %s', async (say) => {
-  const { reply } = await first(say);
-  expect(reply.kind).toBe('refusal');
+test('with numbers the calculation of holes refuses tempered glass itself', async () => {
+  const { reply } = await first('where can i drill a 40 mm hole in a tempered 10 mm pane');
+  expect([reply.kind, reply.calculation]).toEqual(['refusal', 'drain.hole_layout']);
   expect(reply.headline).toMatch(/^Tempered glass cannot be drilled/);
 });
 
