@@ -1,4 +1,6 @@
 import type { Command } from '../src/conversation/command.js';
+import { notice } from '../src/conversation/replies.js';
+import { explanationLines, HOW_I_READ } from '../src/render/explanation.js';
 
 export const askCommand: Command = {
   name: 'ask',
@@ -15,27 +17,16 @@ export const askCommand: Command = {
         },
         { name: 'explain', description: 'also say how the message was read', choices: ['yes', 'no'] },
       ],
-      run: async (turn, { question = '', explain }) => {
-        const replies = await turn.hear(question, explain === 'yes');
-        return explain === 'yes' ? replies.map(withReading) : replies;
+      run: async (turn, { question = '', explain = 'no' }) => {
+        const replies = await turn.hear(question, /^(?:yes|y|true|on)$/i.test(explain.trim()));
+        const read = replies[0]?.read;
+        if (!read) return replies;
+        const explained = notice(turn.speaker, HOW_I_READ, {
+          body: explanationLines(read),
+          ...(replies.some((reply) => reply.private) ? { private: true } : {}),
+        });
+        return [...replies, { ...explained, read }];
       },
     },
   ],
 };
-
-function withReading<
-  T extends {
-    text: string;
-    read?: {
-      measurements: readonly { text: string; quantity: string; value: number; unit: string; role?: string }[];
-      why: readonly string[];
-    };
-  },
->(reply: T): T {
-  if (!reply.read) return reply;
-  const measurements = reply.read.measurements.map(
-    ({ text, quantity, value, unit, role }) =>
-      `“${text}”: ${quantity} ${Number(value.toPrecision(6))} ${unit}${role ? `, taken as ${role}` : ', not used'}`,
-  );
-  return { ...reply, text: [reply.text, 'How I read that', ...measurements, ...reply.read.why].join('\n') };
-}

@@ -8,7 +8,7 @@ import type { Heard } from './understand.js';
 
 /** "Hi there, anyone awake?": what is asked there is not about the build. */
 const OPENS =
-  /^(?:(?:hi|hello|hey|hiya|yo|ok|good (?:morning|evening|afternoon))(?: there| all| guys| folks| everyone| everybody)*[,!. ]*)*(?:(?:is )?any(?:one|body) (?:awake|here|there|up|around|home|online|out there)[?!. ]*)?/;
+  /^(?:(?:hi|hello|hey|hiya|yo|ok|good (?:morning|evening|afternoon))\b(?: there| all| guys| folks| everyone| everybody)*[,!. ]*)*(?:(?:is )?any(?:one|body) (?:awake|here|there|up|around|home|online|out there)[?!. ]*)?/;
 /** "Both drains clog: does the display flood" */
 const ASKS_AT_ITS_END =
   /[:,;.] *(?:so |and |but )?(?:is|are|does|do|did|can|could|will|would|should|has)\b|\b(?:does|do|can|could|will|would|should) (?:the|my|it|this|that|i|we)\b/;

@@ -9,6 +9,7 @@ import { zonesToOffer } from '../language/zones.js';
 import { calculationNamed } from './catalogue.js';
 import { noteDay } from './days.js';
 import { freshDialogue } from './dialogue.js';
+import { explanation } from './explain.js';
 import { hear, LONGEST_MESSAGE } from './hear.js';
 import { measure } from './measure.js';
 import { memberQueue } from './member-queue.js';
@@ -18,7 +19,7 @@ import { makeReply, withNotes } from './replies.js';
 import { calculationAt, slash } from './slash.js';
 import { readInputs } from './structured.js';
 import { endTurn, hintsFor, type Parts, preferencesFor, startTurn, type Turn } from './turn.js';
-import { explainMeasurements, hearText } from './understand.js';
+import { hearText } from './understand.js';
 import { work } from './work.js';
 
 const MOST_SUGGESTIONS = 25;
@@ -71,10 +72,10 @@ async function answerText(turn: Turn, { say, explain }: { say: string; explain?:
 }
 
 /** What is explained of a command, where every number stands under its name, and of a text too long to be read. */
-const seenIn = (say: string): ReadExplanation => ({
-  measurements: say.length > LONGEST_MESSAGE ? [] : explainMeasurements(hearText(say)),
-  why: [],
-});
+const seenIn = (say: string): ReadExplanation =>
+  say.length > LONGEST_MESSAGE
+    ? { measurements: [], why: ['it is too long to be read'] }
+    : { ...explanation(hearText(say), [], []), why: ['it is a command: each option says what its value is'] };
 
 /** One calculation with no language in between. */
 async function structured(

@@ -9,6 +9,7 @@ import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
 import { change } from './change.js';
 import { comeBack } from './come-back.js';
+import { explanation, type ReadPart, topicLines } from './explain.js';
 import { helpTopic, intentOf } from './intents.js';
 import { likeliest } from './likeliest.js';
 import {
@@ -33,7 +34,7 @@ import { type Named, noSuchTank, turnToNamed } from './tank-names.js';
 import { answerAsked, question, STRONG, sameOfTank, settleDoubts, settleRole, state } from './topics.js';
 import { currentTank, hintsFor, isLeft, learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood, ofWhat } from './unclear.js';
-import { explainMeasurements, type Heard, hearText, understand } from './understand.js';
+import { type Heard, hearText, understand } from './understand.js';
 import { askTopic, settleTopic, twoLikely } from './which-topic.js';
 import { zoneTalk } from './zone-talk.js';
 
@@ -53,12 +54,10 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
   }
   const heard = hearText(say);
   const why: string[] = [];
-  const replies = await respondInTurn(turn, questionsIn(heard), why);
+  const parts: ReadPart[] = [];
+  const replies = await respondInTurn(turn, questionsIn(heard), why, parts);
   if (!explain) return replies;
-  const read = {
-    measurements: explainMeasurements(heard, turn.understood),
-    why: [...why, ...(turn.understood?.why ?? [])],
-  };
+  const read = explanation(heard, parts, why);
   return replies.map((reply) => ({ ...reply, read }));
 }
 
@@ -83,11 +82,19 @@ async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, 
 }
 
 /** Several questions are answered one after another; those behind one that asks back wait for its answer. */
-async function respondInTurn(turn: Turn, questions: readonly string[], why: string[]): Promise<Reply[]> {
+async function respondInTurn(
+  turn: Turn,
+  questions: readonly string[],
+  why: string[],
+  parts: ReadPart[],
+): Promise<Reply[]> {
   const replies: Reply[] = [];
   const waiting = [...questions];
   while (waiting.length > 0) {
-    const answered = await respond(turn, hearText(waiting.shift()!), why);
+    const heard = hearText(waiting.shift()!);
+    delete turn.understood;
+    const answered = await respond(turn, heard, why);
+    parts.push({ heard, understood: turn.understood });
     replies.push(...answered);
     const asksBack = answered.some(({ kind }) => kind === 'question');
     if (asksBack && waiting.length > 0) turn.dialogue.next = [...waiting];
@@ -105,7 +112,7 @@ const isUnknown = ({ tanks }: Turn, { tank, name, alone }: Named, { text, mentio
   !tank &&
   tanks.length > 0 &&
   !isVessel(name) &&
-  (alone ||
+  (alone !== undefined ||
     ORDERS.test(text) ||
     (ASKS.test(text) &&
       !mentions.some(({ group, units }) => group || units.some(({ quantities }) => quantities.includes('volume')))));
@@ -131,7 +138,10 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     if (settled) return settled;
   }
   const about = helpTopic(heard.text);
-  if (about !== undefined) return turn.command(`/help topic:${about}`);
+  if (about !== undefined) {
+    why.push(`it asks for help on ${about}`);
+    return turn.command(`/help topic:${about}`);
+  }
   const intent = intentOf(heard.text);
   if (intent) {
     why.push(`the message is a short request: ${intent}`);
@@ -148,14 +158,21 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     return build;
   }
   const answersNothing = isBareAnswer(heard);
-  if (left && answersNothing) return [ofWhat(turn, heard)];
+  if (left && answersNothing) {
+    why.push('it is an answer, and the question was left with “never mind”');
+    return [ofWhat(turn, heard)];
+  }
   await learnUnits(turn, heard.said);
   const before = turn.dialogue.given;
   const named = await turnToNamed(turn, heard.text);
-  if (named && isUnknown(turn, named, heard)) return [noSuchTank(turn, named.name)];
+  if (named && isUnknown(turn, named, heard)) {
+    why.push(`it speaks of “${named.name}”, which is not kept`);
+    return [noSuchTank(turn, named.name)];
+  }
   if (named?.tank && named.alone) {
     why.push(`it only names the tank “${named.name}”`);
-    if (open && !named.switches) return sameOfTank(turn, open, before);
+    if (named.alone === 'delete') return turn.command(`/tank remove name:${named.name} confirm:no`);
+    if (open && named.alone === 'ask') return sameOfTank(turn, open, before);
     return [notice(turn.speaker, `“${named.name}” is the current tank now.`, { private: true })];
   }
   const back = await comeBack(turn, heard);
@@ -165,15 +182,14 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   }
   const topics = await likeliest(turn, heard, topicsOf(heard.words, heard.mentions, calculationList, open));
   const [best] = topics;
-  if (best)
-    why.push(`likeliest topic: ${best.calculation.id} (${best.cues.join(', ')}), score ${best.score.toFixed(2)}`);
+  why.push(...topicLines(heard, topics));
 
   if (open && turn.dialogue.lastAsked !== undefined && CORRECTS.test(heard.text) && heard.mentions.length === 1) {
     const mended = await change(turn, open, heard);
     if (mended) return mended;
   }
   if (turn.dialogue.asked !== undefined && open && !isNewQuestion(heard, topics, open)) {
-    why.push(`it answers the question about ${turn.dialogue.asked}`);
+    why.push(`it answers the question about the ${open.inputs[turn.dialogue.asked]?.name}`);
     const answered = await answerAsked(turn, open, turn.dialogue.asked, heard);
     if (answered) return answered;
   }
@@ -204,5 +220,11 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     const stated = await state(turn, heard, why);
     if (stated) return stated;
   }
+  delete turn.understood;
+  why.push(
+    answersNothing
+      ? 'it is an answer, and nothing was asked'
+      : 'it asks nothing that I can work out and tells nothing that I keep',
+  );
   return [answersNothing ? ofWhat(turn, heard) : notUnderstood(turn, heard, topics)];
 }

@@ -33,7 +33,7 @@ const INTENTS: readonly (readonly [Intent, RegExp])[] = [
   ],
   [
     'greeting',
-    /^(?:(?:hi|hello|hey|howdy|good (?:morning|evening|afternoon|day)|morning|evening|yo|hiya)(?: there| all| everyone| everybody| guys| folks| again| bot)*[,!. ]*)*(?:(?:is |are )?(?:any(?:one|body)|you) (?:awake|here|there|up|around|home|online|alive)|ping|test(?:ing)?)?[?!. ]*$/,
+    /^(?=.*[a-z])(?:(?:hi|hello|hey|howdy|good (?:morning|evening|afternoon|day)|morning|evening|yo|hiya)(?: there| all| everyone| everybody| guys| folks| again| bot)*[,!. ]*)*(?:(?:is |are )?(?:any(?:one|body)|you) (?:awake|here|there|up|around|home|online|alive)|ping|test(?:ing)?)?[?!. ]*$/,
   ],
   [
     'thanks',

@@ -14,7 +14,7 @@ const NO_NAMES = new Set(
   whole entire first glass saltwater salt water acrylic custom next dream rectangular empty full fish marine mixed rimless corner bow front
   bowfront round cylinder cylindrical hex hexagon hexagonal square cube tall long wide shallow deep drilled used planned future finished
   actual real poor lovely nice beautiful gorgeous favourite favorite coral sps lps soft gal gallon gallons liter litre l ft foot inch cm
-  in of the a and is for with inside rock sand stand floor house room wife skimmer chiller controller return ato`.split(
+  in of to on at from this that the a and is has for with inside rock sand stand floor house room wife skimmer chiller controller return ato`.split(
     /\s+/,
   ),
 );
@@ -30,7 +30,7 @@ const OTHER = /\b(?:my|the) other (?:tank|one|system|aquarium)\b/;
 const ANOTHER =
   /\b(?:another|(?:a|my|the) (?:second|2nd)|also (?:have|got)(?: a| an)?)(?: ([a-z][a-z-]{1,20}))? (?:tank|system|aquarium|reef)\b|\b(?:another|a second)(?: one)?[ :,]+(?=\d+(?:\.\d+)? ?(?:x|by) ?\d)/;
 const SECOND = /\b(?:second|2nd)\b/;
-const ORDINALS = ['second', 'second', 'third', 'fourth', 'fifth'];
+const NEXT_NAMES = ['second tank', 'third tank', 'fourth tank', 'fifth tank', 'sixth tank'];
 const OWNED = new RegExp(`\\b(?:my )?([a-z]+'s|(?:${OWNERS})s)((?: [a-z][a-z-]{1,20})?) (?:tank|aquarium|reef)\\b`);
 const MINE = /\bmy ([a-z][a-z-]{1,20}(?: [a-z][a-z-]{1,20})?) (?:tank|aquarium|system)\b/;
 const DETERMINED = '(?:^|\\b(?:my|the|our|have a|got a) )';
@@ -59,10 +59,10 @@ export function tankNamed(text: string, tanks: readonly Tank[]): string | undefi
   const others = tanks.filter(({ current }) => !current);
   if (OTHER.test(text)) return others.length === 1 ? others[0]!.name : 'other tank';
   const another = text.match(ANOTHER);
-  if (another)
-    return (
-      nameOf(another[1] ?? '') ?? `${SECOND.test(another[0]) ? 'second' : (ORDINALS[tanks.length] ?? 'next')} tank`
-    );
+  if (another) {
+    const free = NEXT_NAMES.find((name) => !tanks.some((tank) => tank.name === name));
+    return nameOf(another[1] ?? '') ?? (SECOND.test(another[0]) ? NEXT_NAMES[0] : free);
+  }
   const owned = text.match(OWNED);
   if (owned && !NO_OWNER.test(owned[1]!)) return `${owned[1]!.replace(/'?s$/, "'s")}${owned[2]} tank`;
   const kind = text.match(OF_KIND)?.slice(1).find(Boolean);

@@ -17,24 +17,36 @@ const IN_TITLE = 3;
 /** What a group's usual question is ahead of its special ones. */
 const GENERAL = 0.1;
 
-/** What each calculation is about: the things in its title, and those that its inputs are named by. */
-const things = calculationList.map((calculation) => ({
-  calculation,
-  title: wordsOf(calculation.title.toLowerCase()).forms,
-  names: wordsOf(
-    Object.values(calculation.inputs)
-      .map(({ name }) => name.toLowerCase())
-      .join(' '),
-  ).forms,
-}));
+/** The things in a calculation's title, and those that its inputs are named by. */
+interface Things {
+  readonly calculation: Calculation;
+  readonly title: ReadonlySet<string>;
+  readonly names: ReadonlySet<string>;
+}
+
+let known: readonly Things[] | undefined;
+
+/** Worked out once, when the first message was not understood. */
+function things(): readonly Things[] {
+  known ??= calculationList.map((calculation) => ({
+    calculation,
+    title: wordsOf(calculation.title.toLowerCase()).forms,
+    names: wordsOf(
+      Object.values(calculation.inputs)
+        .map(({ name }) => name.toLowerCase())
+        .join(' '),
+    ).forms,
+  }));
+  return known;
+}
 
 /** Calculations about the things that a message speaks of, the nearest first; a thing that few are about says more. */
 function aboutThings({ list }: Words): Calculation[] {
   const spokenOf = new Set(list.map(({ text }) => text).filter((word) => !isLittle(word) && !NO_THINGS.has(word)));
   const nearness = new Map<Calculation, number>();
   for (const word of spokenOf) {
-    const users = things.filter(({ title, names }) => title.has(word) || names.has(word));
-    const tells = Math.log(things.length / users.length);
+    const users = things().filter(({ title, names }) => title.has(word) || names.has(word));
+    const tells = Math.log(calculationList.length / users.length);
     for (const { calculation, title } of users) {
       const before = nearness.get(calculation) ?? (calculation.general ? GENERAL : 0);
       nearness.set(calculation, before + tells * (title.has(word) ? IN_TITLE : 1));

@@ -87,19 +87,19 @@ export function tankTold(turn: Turn, folded: string, values: Given): string | un
 
 /** Words around the name of a tank that say nothing but that it is meant now. */
 const TURNS_TO = new Set(
-  'for my the and what about how switch change go back over to use select open now on in please ok okay then same again with lets take tank do it one other set make current is'.split(
+  'for my the and what about how switch change go back over to use select open now on in please ok okay then same again with lets take tank do it one other set make current is delete remove'.split(
     ' ',
   ),
 );
 const SWITCHES = /\b(?:switch|change|go|back|use|select|open|make|set)\b/;
+const DELETES = /\b(?:delete|remove)\b/;
 
 export interface Named {
   /** The tank, where it is kept; it is the current one from now on. */
   readonly tank?: Tank;
   readonly name: string;
-  /** The message says nothing else, and whether it says to turn to the tank rather than asks the last question of it. */
-  readonly alone: boolean;
-  readonly switches: boolean;
+  /** The message says nothing else than what to do with it: ask the last question of it, turn to it, delete it. */
+  readonly alone?: 'ask' | 'switch' | 'delete';
 }
 
 /** What people call their first tank, which had no name while it was the only one. */
@@ -121,7 +121,8 @@ export async function turnToNamed(turn: Turn, folded: string): Promise<Named | u
   if (tank && !tank.current) await makeCurrent(turn, tank);
   const ofName = new Set([...wordsOf(name.toLowerCase()).list.map(({ text }) => text), ...FIRST_CALLED]);
   const alone = wordsOf(folded).list.every(({ text }) => ofName.has(text) || TURNS_TO.has(text));
-  return { name, alone, switches: SWITCHES.test(folded), ...(tank ? { tank } : {}) };
+  const wish = DELETES.test(folded) ? 'delete' : SWITCHES.test(folded) ? 'switch' : 'ask';
+  return { name, ...(tank ? { tank } : {}), ...(alone ? { alone: wish } : {}) };
 }
 
 /** A question about a tank that is not kept, while others are: their numbers say nothing about it. */

@@ -1,11 +1,8 @@
-import { quantityTable } from '../../data/quantities.js';
 import type { Input, ProfileKey } from '../core/calculation.js';
 import type { ClockWindow } from '../core/models/clock-window.js';
 import type { Given } from '../core/outcome.js';
 import { profileInputs } from '../core/profile.js';
 import type { UnitRow } from '../core/quantity/units.js';
-import { fromSI, toSI } from '../core/quantity/units.js';
-import type { ReadMeasurement } from '../core/reply.js';
 import { NEAR } from '../language/candidates.js';
 import { choicesIn, lookupsIn, outside, type TextRole } from '../language/choices.js';
 import { clockRoles } from '../language/clock-roles.js';
@@ -68,7 +65,10 @@ export interface Understood {
   readonly given: Given;
   readonly doubts: readonly Doubt[];
   readonly assignment: Assignment;
-  readonly why: readonly string[];
+  /** Choices, pipes, clock times and days that words named. */
+  readonly texts: readonly TextRole[];
+  /** The inputs that it was read for. */
+  readonly inputs: Readonly<Record<string, Input>>;
   /** Stretches of the day of which the member must choose one. */
   readonly windows: readonly ClockWindow[];
   /** Values whose unit was guessed, to be said in the reply. */
@@ -123,16 +123,13 @@ export async function understand(
   const twoMeanings = assignment.roles
     .filter(({ mention, reading }) => isAmbiguous(mention) || reading.specificGravity !== undefined)
     .map(({ id, mention }) => ({ id, said: heard.text.slice(mention.start, mention.end) }));
-  const why = [
-    ...assignment.why,
-    ...texts.map(({ id, text }) => `“${text}” is taken as the ${inputs[id]!.name}: it names one`),
-  ];
   return {
     given,
     doubts: assignment.doubts,
     windows,
     assignment,
-    why,
+    texts,
+    inputs,
     guessed,
     twoMeanings,
     ...(day ? { day } : {}),
@@ -184,39 +181,6 @@ async function dayIn(
   const { findDate } = await import('../language/dates.js');
   const found = findDate(text, hints);
   return found && { id, ...found };
-}
-
-/** The measurements of a message as the reply explains them. */
-export function explainMeasurements(heard: Heard, understood?: Understood): ReadMeasurement[] {
-  return heard.mentions.map((mention) => {
-    const role = understood?.assignment.roles.find((entry) => entry.mention === mention);
-    const unit = role?.reading.unit ?? mention.units[0];
-    const quantity = unit?.quantities[0] ?? 'number';
-    const si = role?.reading.si ?? (unit ? toSI(mention.value, unit) : mention.value);
-    const read = (value: number, row: UnitRow) => ({
-      quantity: row.quantities[0]!,
-      unit: row.id,
-      si: toSI(value, row),
-    });
-    const alternatives = [
-      ...mention.units.filter((other) => other !== unit).map((other) => read(mention.value, other)),
-      ...(mention.other && unit ? [read(mention.other.value, unit)] : []),
-    ];
-    return {
-      span: originalSpan(heard.normal, mention.start, mention.end),
-      text: asWritten(heard, mention),
-      quantity,
-      value: unit ? fromSI(si, unit) : mention.value,
-      unit: unit?.id ?? '1',
-      si,
-      si_unit: unit ? quantityTable[unit.quantities[0]!].si : '1',
-      ...(mention.low === undefined || !unit ? {} : { low: toSI(mention.low, unit) }),
-      ...(mention.high === undefined || !unit ? {} : { high: toSI(mention.high, unit) }),
-      ...(mention.count === undefined ? {} : { count: mention.count }),
-      ...(role ? { role: role.id } : {}),
-      ...(alternatives.length > 0 ? { alternatives } : {}),
-    };
-  });
 }
 
 /** Inputs of a calculation that a message spoke of, whether or not it gave a number. */

@@ -95,4 +95,6 @@ export interface ReadMeasurement {
   readonly count?: number;
   readonly role?: string;
   readonly alternatives?: readonly { readonly quantity: string; readonly unit: string; readonly si: number }[];
+  /** Other inputs that it could have been, likeliest first. */
+  readonly rivals?: readonly { readonly role: string; readonly likely: string }[];
 }

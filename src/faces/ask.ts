@@ -5,6 +5,7 @@ import { catalogue } from '../conversation/catalogue.js';
 import type { Brinewright, Clock, Message, Speaker } from '../conversation/ports.js';
 import { makeReply } from '../conversation/replies.js';
 import type { Reply } from '../core/reply.js';
+import { explanationLines, HOW_I_READ } from '../render/explanation.js';
 import { withFiles } from '../render/text.js';
 
 /** What the command line asked for. */
@@ -13,6 +14,8 @@ export interface AskOptions {
   readonly member: string;
   readonly data?: string;
   readonly catalogue: boolean;
+  /** Also say how each message was read. */
+  readonly explain?: boolean;
   readonly message: string;
 }
 
@@ -20,13 +23,13 @@ export class UsageError extends Error {
   override readonly name = 'UsageError';
 }
 
-const USAGE = 'ask [--json] [--member ID] [--data FILE] [--catalogue] [MESSAGE...]';
+const USAGE = 'ask [--json] [--member ID] [--data FILE] [--catalogue] [--explain] [MESSAGE...]';
 
 /** @throws UsageError for an option that does not exist or lacks its value */
 export function readArguments(args: readonly string[]): AskOptions {
   const rest = [...args];
   const words: string[] = [];
-  const options: { json: boolean; member: string; data?: string; catalogue: boolean } = {
+  const options: { json: boolean; member: string; data?: string; catalogue: boolean; explain?: boolean } = {
     json: false,
     member: 'me',
     catalogue: false,
@@ -40,6 +43,7 @@ export function readArguments(args: readonly string[]): AskOptions {
     if (words.length > 0) words.push(word);
     else if (word === '--json') options.json = true;
     else if (word === '--catalogue') options.catalogue = true;
+    else if (word === '--explain') options.explain = true;
     else if (word === '--member') options.member = following(word);
     else if (word === '--data') options.data = following(word);
     else if (word === '--') words.push(...rest.splice(0));
@@ -127,27 +131,25 @@ export async function ask(options: AskOptions, world: AskWorld): Promise<void> {
   const show = (replies: readonly Reply[], line?: number) => {
     for (const reply of replies)
       world.print(options.json ? JSON.stringify(line === undefined ? reply : { line, ...reply }) : withFiles(reply));
+    const read = replies[0]?.read;
+    if (read && !options.json) world.print(`\n${HOW_I_READ}\n${explanationLines(read)}`);
   };
+  const asked = (message: Message): Message =>
+    'say' in message && options.explain ? { ...message, explain: true } : message;
   if (options.message !== '') {
-    show(await brinewright.reply({ id: options.member }, { say: options.message }, clock));
+    show(await brinewright.reply({ id: options.member }, asked({ say: options.message }), clock));
     return;
   }
   let number = 0;
   for await (const line of createInterface({ input: world.input, crlfDelay: Number.POSITIVE_INFINITY })) {
     number += 1;
     if (line.trim() === '') continue;
-    show(await answerLine(brinewright, line, options.member, clock), number);
+    const read = readLine(line, options.member);
+    if (typeof read === 'string') {
+      show([makeReply({ id: options.member }, 'error', read)], number);
+      continue;
+    }
+    if (read.at) clock.moveTo(read.at);
+    show(await brinewright.reply(read.speaker, asked(read.message), clock), number);
   }
-}
-
-async function answerLine(
-  brinewright: Brinewright,
-  line: string,
-  member: string,
-  clock: ReturnType<typeof movableClock>,
-): Promise<Reply[]> {
-  const read = readLine(line, member);
-  if (typeof read === 'string') return [makeReply({ id: member }, 'error', read)];
-  if (read.at) clock.moveTo(read.at);
-  return brinewright.reply(read.speaker, read.message, clock);
 }

@@ -24,6 +24,13 @@ export interface Role {
   readonly reading: Reading;
   /** How near the words stand that say so, 0 to 1. */
   readonly near: number;
+  readonly reason: string;
+}
+
+/** Another input that a number could have been, and how far behind in score. */
+export interface Rival {
+  readonly id: string;
+  readonly behind: number;
 }
 
 /** A mention that nothing beside it names, and the inputs that it could be as well as one another. */
@@ -51,7 +58,8 @@ export interface Assignment {
   readonly mismatches: readonly { readonly id: string; readonly mention: Mention }[];
   /** Joined sizes of a thing that none of the inputs measures. */
   readonly others: readonly { readonly thing: string; readonly said: string }[];
-  readonly why: readonly string[];
+  /** What else the number of a role could have been, likeliest first. */
+  readonly rivalsOf: (role: Role) => readonly Rival[];
 }
 
 /** A candidate must be better than a mere fit of a bare number. */
@@ -86,7 +94,6 @@ export function assignRoles(
   const roles: Role[] = [];
   const beside: Role[] = [];
   const doubts: Doubt[] = [];
-  const why: string[] = [];
   const taken = new Set<string>();
   const used = new Set<Mention>();
   const others: { thing: string; said: string }[] = [];
@@ -145,8 +152,18 @@ export function assignRoles(
     mismatches,
     beside,
     others,
-    why,
+    rivalsOf,
   };
+
+  function rivalsOf({ id, mention }: Role): Rival[] {
+    const all = candidates.filter((candidate) => candidate.mention === mention && candidate.id in inputs);
+    const own = all.find((candidate) => candidate.id === id)?.score;
+    if (own === undefined) return [];
+    return all
+      .filter((other) => other.id !== id)
+      .map((other) => ({ id: other.id, behind: own - other.score }))
+      .sort((a, b) => a.behind - b.behind);
+  }
 
   function contestOf({ id, mention, near, reading }: Role): Contest[] {
     if (near >= NEAR || id === asked || mention.group || isPane(inputs[id]!, mention)) return [];
@@ -165,8 +182,7 @@ export function assignRoles(
     taken.add(id);
     used.add(mention);
     if (readings.length > 1) doubts.push({ id, mention, readings });
-    else roles.push({ id, mention, reading: readings[0]!, near });
-    why.push(`“${text.slice(mention.start, mention.end)}” is taken as the ${inputs[id]!.name}: ${reason}`);
+    else roles.push({ id, mention, reading: readings[0]!, near, reason });
   }
 
   function takeGroup(group: readonly Mention[]): void {
@@ -212,6 +228,7 @@ export function assignRoles(
       mention: counted,
       reading: readingsOf(inputs[countId] as QuantityInput, counted, hints)[0]!,
       near: 1,
+      reason: 'the number before the x counts them',
     });
   }
 }

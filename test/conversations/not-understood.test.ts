@@ -97,7 +97,7 @@ describe('the nearest things', () => {
     ['the sump looks great', /sump/],
     ['my rock is purple now', /rock/],
     ['algae everywhere', /refugium/],
-    ['need more salt soon', /salt|salinity/],
+    ['salt is so expensive these days', /salt|salinity/],
   ])('%s', async (say, near) => {
     expect((await offered(say))[0]).toMatch(near);
   });

@@ -98,6 +98,14 @@ describe('tanks are spoken of by name', () => {
     expect(await current()).toBe(name);
   });
 
+  test.each(['delete my frag tank', 'remove the frag tank please'])(
+    'nothing is deleted by the way: %s',
+    async (say) => {
+      expect((await talk.says(say)).headline).toContain('/tank remove name:frag tank confirm:remove');
+      expect(await names()).toEqual(['frag tank', 'main tank']);
+    },
+  );
+
   test.each([
     'what heater does my nano need at 25 C in an 18 C room',
     'how much water is in my lagoon tank',
