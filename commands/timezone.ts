@@ -8,6 +8,7 @@ import { shownZone } from '../src/core/zone.js';
 import { normalText } from '../src/language/normal-text.js';
 import { shortened } from '../src/language/read-value.js';
 import { type ZoneChoice, zoneNamed } from '../src/language/zones.js';
+import { anyOf } from '../src/render/text.js';
 
 export const timezoneCommand: Command = {
   name: 'timezone',
@@ -64,14 +65,9 @@ async function setZone(turn: Turn, text: string): Promise<Reply> {
 function askWhich(turn: Turn, text: string, between: readonly ZoneChoice[]): Reply {
   turn.dialogue.zoneAsked = text.toLowerCase();
   const places = between.map(({ of }) => of);
-  return makeReply(
-    turn.speaker,
-    'question',
-    `“${text}” is the time of ${places.slice(0, -1).join(', ')} or ${places.at(-1)}: which is yours?`,
-    {
-      asks: ['zone'],
-      private: true,
-      actions: between.map(({ of, zone }) => saying(of, `/timezone zone:${zone}`)),
-    },
-  );
+  return makeReply(turn.speaker, 'question', `“${text}” is the time of ${anyOf(places)}: which is yours?`, {
+    asks: ['zone'],
+    private: true,
+    actions: between.map(({ of, zone }) => saying(of, `/timezone zone:${zone}`)),
+  });
 }

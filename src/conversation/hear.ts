@@ -3,7 +3,7 @@ import type { Reply } from '../core/reply.js';
 import { NEAR } from '../language/candidates.js';
 import { wordsOf } from '../language/cues.js';
 import type { Role } from '../language/roles.js';
-import { NAMED, type TopicScore, topicsOf } from '../language/topic.js';
+import { NAMED, topicsOf } from '../language/topic.js';
 import { isAskedFor, isBareAnswer } from './asked-for.js';
 import { buildTalk } from './build-talk.js';
 import { calculationList } from './catalogue.js';
@@ -11,7 +11,7 @@ import { change } from './change.js';
 import { comeBack } from './come-back.js';
 import { explanation, type ReadPart, topicLines } from './explain.js';
 import { helpTopic, intentOf } from './intents.js';
-import { likeliest } from './likeliest.js';
+import { type LikelyTopic, likeliest, understoodAs } from './likeliest.js';
 import {
   ASKS,
   CARRIES,
@@ -32,9 +32,9 @@ import { questionsIn } from './several-questions.js';
 import { onIntent } from './short-requests.js';
 import { type Named, noSuchTank, turnToNamed } from './tank-names.js';
 import { answerAsked, question, STRONG, sameOfTank, settleDoubts, settleRole, state } from './topics.js';
-import { currentTank, hintsFor, isLeft, learnUnits, openTopic, type Turn } from './turn.js';
+import { currentTank, isLeft, learnUnits, openTopic, type Turn } from './turn.js';
 import { notUnderstood, ofWhat } from './unclear.js';
-import { type Heard, hearText, understand } from './understand.js';
+import { type Heard, hearText } from './understand.js';
 import { askTopic, settleTopic, twoLikely } from './which-topic.js';
 import { zoneTalk } from './zone-talk.js';
 
@@ -65,14 +65,16 @@ export async function hear(turn: Turn, say: string, explain = false): Promise<Re
  * Another question is named, or a tank, and the open one takes all that is said: "what if it comes from a 20 L reservoir", "and
  * a 300 W heater", "it's 80 gallons by the way" where gallons were said before, "the door is 32 inches" where no page keeps it.
  */
-async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, open: Calculation): Promise<boolean> {
+async function fitsOpen(turn: Turn, heard: Heard, topics: readonly LikelyTopic[], open: Calculation): Promise<boolean> {
   const { dialogue } = turn;
+  const [best] = topics;
   const supposes = best !== undefined && CHANGES.test(heard.text) && groupOf(best.calculation) === groupOf(open);
   const follows = dialogue.answer !== undefined && !dialogue.stated;
   const saysIt = follows && SAYS_IT.test(heard.text);
   const adds = follows && SAYS_OF_THING.test(heard.text) && currentTank(turn) === undefined;
   if (heard.mentions.length === 0 || !(supposes || saysIt || adds || (follows && goesOn(heard.text)))) return false;
-  const { assignment, given } = await understand(heard, open.inputs, hintsFor(turn, heard.said));
+  const own = topics.find(({ calculation }) => calculation === open) ?? { calculation: open };
+  const { assignment, given } = await understoodAs(turn, heard, own);
   // "And the sand for 2 inches": a unit alone does not make it the open question's.
   const isOwn = ({ near, id }: Role): boolean => supposes || near >= NEAR || id in dialogue.given;
   const takesAll = assignment.roles.length > 0 && assignment.unused.length === 0 && assignment.roles.every(isOwn);
@@ -84,22 +86,22 @@ async function fitsOpen(turn: Turn, heard: Heard, best: TopicScore | undefined, 
 /** Several questions are answered one after another; those behind one that asks back wait for its answer. */
 async function respondInTurn(
   turn: Turn,
-  questions: readonly string[],
+  questions: readonly Heard[],
   why: string[],
   parts: ReadPart[],
 ): Promise<Reply[]> {
   const replies: Reply[] = [];
   const waiting = [...questions];
   while (waiting.length > 0) {
-    const heard = hearText(waiting.shift()!);
+    const heard = waiting.shift()!;
     delete turn.understood;
     const answered = await respond(turn, heard, why);
     parts.push({ heard, understood: turn.understood });
     replies.push(...answered);
     const asksBack = answered.some(({ kind }) => kind === 'question');
-    if (asksBack && waiting.length > 0) turn.dialogue.next = [...waiting];
+    if (asksBack && waiting.length > 0) turn.dialogue.next = waiting.map(({ original }) => original);
     if (asksBack) break;
-    waiting.push(...(turn.dialogue.next ?? []));
+    waiting.push(...(turn.dialogue.next ?? []).map(hearText));
     delete turn.dialogue.next;
   }
   return replies;
@@ -117,6 +119,16 @@ const isUnknown = ({ tanks }: Turn, { tank, name, alone }: Named, { text, mentio
     (ASKS.test(text) &&
       !mentions.some(({ group, units }) => group || units.some(({ quantities }) => quantities.includes('volume')))));
 
+/** The answer to which unit, which input or which question was meant, if that was asked. */
+async function settle(turn: Turn, open: Calculation | undefined, heard: Heard): Promise<Reply[] | undefined> {
+  const { dialogue } = turn;
+  return (
+    (dialogue.doubts && open && (await settleDoubts(turn, open, heard))) ||
+    (dialogue.between && open && (await settleRole(turn, open, heard))) ||
+    (dialogue.choosing && (await settleTopic(turn, heard)))
+  );
+}
+
 async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]> {
   const aside = setAsideFor(heard);
   if (aside) {
@@ -125,18 +137,8 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
   }
   const left = isLeft(turn);
   const open = left ? undefined : openTopic(turn);
-  if (turn.dialogue.doubts && open) {
-    const settled = await settleDoubts(turn, open, heard);
-    if (settled) return settled;
-  }
-  if (turn.dialogue.between && open) {
-    const settled = await settleRole(turn, open, heard);
-    if (settled) return settled;
-  }
-  if (turn.dialogue.choosing) {
-    const settled = await settleTopic(turn, heard);
-    if (settled) return settled;
-  }
+  const settled = await settle(turn, open, heard);
+  if (settled) return settled;
   const about = helpTopic(heard.text);
   if (about !== undefined) {
     why.push(`it asks for help on ${about}`);
@@ -199,7 +201,7 @@ async function respond(turn: Turn, heard: Heard, why: string[]): Promise<Reply[]
     why.push('it puts the last answer into another question');
     return question(turn, heard, into[0]);
   }
-  if (open && (isChange(heard, topics, open, turn) || (await fitsOpen(turn, heard, best, open)))) {
+  if (open && (isChange(heard, topics, open, turn) || (await fitsOpen(turn, heard, topics, open)))) {
     why.push('it changes a number of the last question');
     const changed = await change(turn, open, heard);
     if (changed) return changed;

@@ -10,11 +10,10 @@ export interface LikelyTopic extends TopicScore {
   readonly worth?: number;
 }
 
-export const understoodAs = (
-  turn: Turn,
-  heard: Heard,
-  { calculation, understood }: LikelyTopic,
-): Promise<Understood> =>
+/** A question, and how a message reads as it where that was looked at. */
+export type AskedTopic = Pick<LikelyTopic, 'calculation' | 'understood'>;
+
+export const understoodAs = (turn: Turn, heard: Heard, { calculation, understood }: AskedTopic): Promise<Understood> =>
   understood ? Promise.resolve(understood) : understand(heard, calculation.inputs, hintsFor(turn, heard.said));
 
 /** Topics that are looked at closely. */

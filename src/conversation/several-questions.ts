@@ -16,11 +16,11 @@ function namedTopic(part: Heard): string | undefined {
 /**
  * The questions of a message that asks about several things, in the order they were asked. What is only told stays with the
  * question that follows it: "my tank is 120x50x50. How much sand …".
- * @returns one text where it asks one thing
+ * @returns the message itself where it asks one thing
  */
-export function questionsIn(heard: Heard): readonly string[] {
+export function questionsIn(heard: Heard): readonly Heard[] {
   const pieces = heard.original.split(BETWEEN);
-  if (pieces.length < 2) return [heard.original];
+  if (pieces.length < 2) return [heard];
   const parts: { text: string; topic: string | undefined }[] = [];
   let told = '';
   for (const piece of pieces) {
@@ -36,5 +36,5 @@ export function questionsIn(heard: Heard): readonly string[] {
   }
   const topics = parts.map(({ topic }) => topic);
   const apart = told === '' && topics.every((topic) => topic !== undefined) && new Set(topics).size === topics.length;
-  return apart && parts.length > 1 ? parts.map(({ text }) => text) : [heard.original];
+  return apart && parts.length > 1 ? parts.map(({ text }) => hearText(text)) : [heard];
 }

@@ -9,7 +9,7 @@ import { givenFrom, readingMeant, readingQuestion, readValue } from '../language
 import { hasOwnCue, type TopicScore } from '../language/topic.js';
 import { noteDay } from './days.js';
 import { asEarlier, type Waiting } from './dialogue.js';
-import { type LikelyTopic, understoodAs } from './likeliest.js';
+import { type AskedTopic, type LikelyTopic, understoodAs } from './likeliest.js';
 import { ASKS, CHANGES, LONGEST_ANSWER, tells } from './manner.js';
 import { listBehind, namedFor } from './named-for.js';
 import { recalled } from './press.js';
@@ -98,6 +98,17 @@ export async function answerAsked(
   return undefined;
 }
 
+const told = new WeakMap<Heard, Promise<Understood>>();
+
+/** A message read as numbers of the tank: once, though it may be looked at as a statement at several places. */
+function asTold(turn: Turn, heard: Heard): Promise<Understood> {
+  const known = told.get(heard);
+  if (known) return known;
+  const reading = understand(heard, profileInputs, hintsFor(turn, heard.said), undefined, true);
+  told.set(heard, reading);
+  return reading;
+}
+
 /**
  * A statement about the tank: kept on its page.
  * @param topic the message could be this question too; it is one when the question can use more of its numbers than the tank can
@@ -109,10 +120,7 @@ export async function state(
   why: string[],
   topic?: LikelyTopic,
 ): Promise<Reply[] | undefined> {
-  const understood = remember(
-    turn,
-    await understand(heard, profileInputs, hintsFor(turn, heard.said), undefined, true),
-  );
+  const understood = remember(turn, await asTold(turn, heard));
   const { others } = understood.assignment;
   const nothing = !saysAnything(understood) && understood.assignment.mismatches.length === 0;
   if (nothing && (topic || others.length === 0)) return undefined;
@@ -233,7 +241,7 @@ async function fromLastAnswer(turn: Turn, calculation: Calculation, given: Given
 }
 
 /** A new question. */
-export async function question(turn: Turn, heard: Heard, topic: LikelyTopic): Promise<Reply[]> {
+export async function question(turn: Turn, heard: Heard, topic: AskedTopic): Promise<Reply[]> {
   const { calculation } = topic;
   const understood = remember(turn, await understoodAs(turn, heard, topic));
   const preferences = preferencesFor(turn, heard.said);

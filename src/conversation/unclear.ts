@@ -12,6 +12,7 @@ import { readingChoices, readingQuestion, shortened } from '../language/read-val
 import { type Reading, readingsOf } from '../language/readings.js';
 import type { TopicScore } from '../language/topic.js';
 import { placeNamed } from '../language/which-one.js';
+import { anyOf } from '../render/text.js';
 import type { Waiting } from './dialogue.js';
 import { nearest, shortestExample } from './nearest.js';
 import { makeReply, notice, saying } from './replies.js';
@@ -80,7 +81,7 @@ export function askRole(turn: Turn, calculation: Calculation, given: Given, wait
   return makeReply(
     turn.speaker,
     'question',
-    `What is ${readingChoices([{ si, unit: unitNamed(unit) }])}: ${choices.slice(0, -1).join(', ')} or ${choices.at(-1)}?`,
+    `What is ${readingChoices([{ si, unit: unitNamed(unit) }])}: ${anyOf(choices)}?`,
     {
       calculation: calculation.id,
       inputs: takenFor(turn, calculation, sure, preferencesFor(turn, [])),
@@ -109,7 +110,7 @@ export function optionNamed(
 export function askWhichOne({ dialogue, speaker }: Turn, open: Calculation, { said, options }: Between): Reply {
   dialogue.between = [options.map(({ id, reading }) => waitingFor(id, reading))];
   const names = options.map(({ id }) => open.inputs[id]!.name);
-  return makeReply(speaker, 'question', `What is ${said}: ${names.slice(0, -1).join(', ')} or ${names.at(-1)}?`, {
+  return makeReply(speaker, 'question', `What is ${said}: ${anyOf(names)}?`, {
     calculation: open.id,
     body: `Say it with its name, such as “${names[0]} ${said}”. Nothing was changed yet.`,
     asks: options.map(({ id }) => id),

@@ -53,5 +53,5 @@ export async function settleTopic(turn: Turn, answer: Heard): Promise<Reply[] | 
   const calculations = topics.flatMap((id) => calculationNamed(id) ?? []);
   const place = placeNamed(calculations.map(wordsNaming), answer);
   const calculation = place === undefined ? undefined : calculations[place];
-  return calculation && question(turn, hearText(say), { calculation, score: 0, like: 0, cues: [] });
+  return calculation && question(turn, hearText(say), { calculation });
 }

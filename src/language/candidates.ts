@@ -37,10 +37,13 @@ export function candidatesFor(
   const thing = thingOf(mention, text, level !== undefined);
   const vessel = isVessel(mention, text);
   const counts = countsThings(mention, text);
+  const innerSaid = INNER_SAID.test(text);
+  const named = thingsNamed(text);
+  const ofAnother = isOfAnother(mention, text);
   return Object.entries(inputs).flatMap(([id, input]): Candidate[] => {
     if (!isQuantity(input)) return [];
     if (least > 0 && thing !== 'sump' && cues.get(id)!.length === 0) return [];
-    if (isInner(id, inputs) && !INNER_SAID.test(text)) return [];
+    if (!innerSaid && isInner(id, inputs)) return [];
     if (mention.word && mention.units.length === 0 && id !== asked && !ofWords(input, mention)) return [];
     if (input.quantity === 'count' ? !Number.isInteger(mention.value) : counts) return [];
     const twin = thing === 'sump' || OF_SUMP.test(id) ? twinOf(id, inputs) : undefined;
@@ -70,8 +73,8 @@ export function candidatesFor(
       (thing === 'chamber' && id === level ? 1 : 0) -
       (thing === 'chamber' && OF_WATER.test(id) ? 1 : 0) +
       (id.startsWith('display.') ? OF_THE_TANK : 0) +
-      (isOfNamed(id, text) ? OF_NAMED_THING : 0) -
-      (id.startsWith('display.') && isOfAnother(mention, text) ? OF_ANOTHER : 0) +
+      (named.some((thing) => id.startsWith(thing)) ? OF_NAMED_THING : 0) -
+      (ofAnother && id.startsWith('display.') ? OF_ANOTHER : 0) +
       (bare && id !== asked && !inBand(first.si, input.range) ? -BEYOND : 0) +
       (isAlwaysNeeded(input) ? 0.15 : bare && near < NEAR ? -0.6 : 0) -
       (bare && input.quantity === 'count' && near === 0 ? 1 : 0);
@@ -131,16 +134,18 @@ export function mismatchOf(
   strict: boolean,
 ): { id: string; mention: Mention }[] {
   if (mention.units.length === 0 || mention.group) return [];
-  // What a question cannot do without is not said of something else: the salinity in "that water is 38 ppt, in g/l at 24 °C".
-  const wanted = Object.values(inputs).some(
-    (input) => isQuantity(input) && isAlwaysNeeded(input) && readingsOf(input, mention, hints).length > 0,
-  );
-  if (wanted && !strict) return [];
   const saidOf = Object.keys(inputs).filter((id) =>
     cues.get(id)!.some((cue) => cue.end <= mention.start && SAYS_OF.test(text.slice(cue.end, mention.start))),
   );
   const wrong = saidOf.find((id) => isQuantity(inputs[id]));
   if (wrong === undefined) return [];
+  // What a question cannot do without is not said of something else: the salinity in "that water is 38 ppt, in g/l at 24 °C".
+  const wanted =
+    !strict &&
+    Object.values(inputs).some(
+      (input) => isQuantity(input) && isAlwaysNeeded(input) && readingsOf(input, mention, hints).length > 0,
+    );
+  if (wanted) return [];
   const fitting = Object.entries(inputs).some(
     ([id, input]) =>
       isQuantity(input) &&
@@ -196,8 +201,9 @@ const CALLED: Readonly<Record<string, RegExp>> = {
   water: /\bsystem\b/,
 };
 const OF_NAMED_THING = 0.6;
-const isOfNamed = (key: string, text: string): boolean =>
-  CALLED[key.split('.')[0]!]?.test(text) === true && key.includes('.');
+/** How the keys of the things begin that a text names. */
+const thingsNamed = (text: string): string[] =>
+  Object.entries(CALLED).flatMap(([thing, pattern]) => (pattern.test(text) ? [`${thing}.`] : []));
 
 /** Things with sizes of their own: "the front door is 80 cm wide" says nothing of the tank. */
 const ANOTHER =

@@ -155,26 +155,27 @@ export function assignRoles(
     rivalsOf,
   };
 
-  function rivalsOf({ id, mention }: Role): Rival[] {
+  /** The other candidates for a role's number, and how far behind each is. */
+  function othersFor({ id, mention }: Role): { other: Candidate; behind: number }[] {
     const all = candidates.filter((candidate) => candidate.mention === mention && candidate.id in inputs);
-    const own = all.find((candidate) => candidate.id === id)?.score;
-    if (own === undefined) return [];
-    return all
-      .filter((other) => other.id !== id)
-      .map((other) => ({ id: other.id, behind: own - other.score }))
+    const own = all.find((candidate) => candidate.id === id);
+    return own ? all.filter((other) => other !== own).map((other) => ({ other, behind: own.score - other.score })) : [];
+  }
+
+  function rivalsOf(role: Role): Rival[] {
+    return othersFor(role)
+      .map(({ other, behind }) => ({ id: other.id, behind }))
       .sort((a, b) => a.behind - b.behind);
   }
 
-  function contestOf({ id, mention, near, reading }: Role): Contest[] {
+  function contestOf(role: Role): Contest[] {
+    const { id, mention, near, reading } = role;
     if (near >= NEAR || id === asked || mention.group || isPane(inputs[id]!, mention)) return [];
-    const all = candidates.filter((candidate) => candidate.mention === mention && candidate.id in inputs);
-    const own = all.find((candidate) => candidate.id === id)?.score;
-    if (own === undefined) return [];
-    const rivals = all
-      .filter((other) => !taken.has(other.id) && own - other.score <= CLOSE)
-      .filter((other) => other.readings[0]!.plausible || !reading.plausible)
-      .filter((other) => !isAlwaysNeeded(inputs[id]!) || isAlwaysNeeded(inputs[other.id]!))
-      .map((other) => ({ id: other.id, reading: other.readings[0]! }));
+    const rivals = othersFor(role)
+      .filter(({ other, behind }) => !taken.has(other.id) && behind <= CLOSE)
+      .filter(({ other }) => other.readings[0]!.plausible || !reading.plausible)
+      .filter(({ other }) => !isAlwaysNeeded(inputs[id]!) || isAlwaysNeeded(inputs[other.id]!))
+      .map(({ other }) => ({ id: other.id, reading: other.readings[0]! }));
     return rivals.length === 0 ? [] : [{ mention, options: [{ id, reading }, ...rivals] }];
   }
 

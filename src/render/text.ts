@@ -67,6 +67,10 @@ export function workingText(steps: readonly ReplyStep[], inputs: readonly ReplyI
 export const stepText = ({ name, symbol, formula, shown }: ReplyStep, i: number): string =>
   `${i + 1}. ${capital(name)}\n   ${symbol} = ${formula.replace(/\*/g, '·')}\n   ${shown}`;
 
+/** "a, b or c" */
+export const anyOf = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
+
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** An answer without its working and sources, for where the member can ask for them; every other reply whole. */

@@ -2,7 +2,7 @@ import { caution, quantity, result, step } from '../calculation.js';
 import { emergency, kitNoise } from '../cautions/water-change.js';
 import { calculation } from '../define.js';
 import { systemVolume } from '../inputs/system-water.js';
-import { before, diluted, newWater } from '../inputs/water-change.js';
+import { before, diluted, newWater, rising } from '../inputs/water-change.js';
 
 export const waterChangeContinuous = calculation({
   id: 'water_change.continuous',
@@ -180,24 +180,10 @@ export const waterChangeContinuous = calculation({
       symbol: 'q',
       name: 'rise a day without the exchange',
       words: [
-        'rise',
-        'rises',
-        'rising',
-        'climbs',
-        'goes up',
-        'adds',
-        'gains',
-        'produces',
-        'creeps up',
-        'increases',
-        'builds up',
+        ...rising,
         'grows by',
-        'goes up by',
-        'rises by',
         'comes in',
         'produced',
-        'feeding brings',
-        'brings',
         'food brings',
         'feeding adds',
         'food adds',
